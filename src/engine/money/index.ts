@@ -1,0 +1,2 @@
+export * from "./currencies.ts";
+export * from "./schema.ts";

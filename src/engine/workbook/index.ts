@@ -1,0 +1,2 @@
+export * from "./remake.ts";
+export * from "./schema.ts";

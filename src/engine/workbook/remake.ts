@@ -1,0 +1,54 @@
+import * as z from "zod/mini";
+import { PickSchema, RulesSchema } from "../match/index.ts";
+import { Count, DateText, Id, listOf, maybe, Text } from "../record/index.ts";
+
+const Link = z.looseObject({ text: maybe(Text), url: maybe(Text) });
+
+const Verdict = z.looseObject({
+  line: maybe(Id),
+  use: maybe(
+    z
+      .int()
+      .check(
+        z.minimum(0, "below 0; write 0 (never) to 5 (every day)"),
+        z.maximum(5, "above 5; write 0 (never) to 5 (every day)"),
+      ),
+  ),
+  buy: maybe(z.boolean()),
+  replaces: maybe(Text),
+  text: maybe(Text),
+});
+
+const Episode = z.looseObject({
+  title: maybe(Text),
+  disclosure: maybe(z.enum(["bought", "gifted", "lent", "sponsored", "affiliate", "own"])),
+  links: listOf(Link),
+  tags: listOf(Text),
+});
+
+/** One run of the challenge: what stood in, what happened, what was said and published. */
+export const RemakeSchema = z.looseObject({
+  id: Id,
+  kit: Id,
+  started: DateText,
+  finished: maybe(DateText),
+  rules: maybe(RulesSchema),
+  prompts: listOf(z.looseObject({ text: maybe(Text), from: maybe(Text), date: maybe(DateText) })),
+  picks: listOf(PickSchema),
+  essentials: listOf(z.looseObject({ stash: maybe(Id), role: maybe(Text) })),
+  shownOnly: listOf(z.looseObject({ stash: maybe(Id), why: maybe(Text) })),
+  bends: listOf(z.looseObject({ rule: maybe(Count), why: maybe(Text) })),
+  log: listOf(z.looseObject({ at: maybe(Text), text: maybe(Text) })),
+  photos: listOf(Id),
+  verdicts: listOf(Verdict),
+  verdict: maybe(Text),
+  questions: listOf(Text),
+  corrections: listOf(z.looseObject({ at: maybe(Text), said: maybe(Text), meant: maybe(Text) })),
+  episode: maybe(Episode),
+  published: listOf(z.looseObject({ at: maybe(DateText), text: maybe(Text), figures: z.unknown() })),
+  entries: listOf(
+    z.looseObject({ by: maybe(Text), url: maybe(Text), date: maybe(DateText), picks: listOf(PickSchema) }),
+  ),
+});
+
+export type Remake = z.infer<typeof RemakeSchema>;

@@ -1,0 +1,75 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vitest/config";
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The one policy the app ships with (quality bar X1). `frame-ancestors` works as a header only. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  "trusted-types app",
+];
+
+const policyInPage = {
+  name: "policy-in-page",
+  apply: "build" as const,
+  transformIndexHtml: () => [
+    {
+      tag: "meta",
+      injectTo: "head-prepend" as const,
+      attrs: { "http-equiv": "Content-Security-Policy", content: policy.join("; ") },
+    },
+  ],
+};
+
+const headers = {
+  "Content-Security-Policy": [...policy, "frame-ancestors 'none'"].join("; "),
+  "X-Content-Type-Options": "nosniff",
+  "Referrer-Policy": "no-referrer",
+};
+
+const app = defineConfig({
+  root: at("src"),
+  publicDir: at("public"),
+  plugins: [react(), policyInPage],
+  worker: { format: "es" },
+  build: {
+    outDir: at("dist"),
+    emptyOutDir: true,
+    target: "es2022",
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    license: { fileName: "third-party-licences.md" },
+  },
+  preview: { host: "127.0.0.1", port: 4317, strictPort: true, headers },
+  test: {
+    root: at("."),
+    include: ["tests/{unit,reference,property}/**/*.test.{ts,tsx}"],
+    environment: "node",
+  },
+});
+
+const cli = defineConfig({
+  root: at("src"),
+  publicDir: false,
+  ssr: { noExternal: true },
+  build: {
+    ssr: "cli/main.ts",
+    outDir: at("dist-cli"),
+    emptyOutDir: true,
+    target: "node20",
+    rolldownOptions: { output: { entryFileNames: "cli.mjs" } },
+  },
+});
+
+export default defineConfig(({ mode }) => (mode === "cli" ? cli : app));
