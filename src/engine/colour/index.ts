@@ -1,1 +1,33 @@
-export * from "./schema.ts";
+/**
+ * Colour: spaces, difference, plain names, and how one colour misses another, in words.
+ *
+ * Units    L* 0–100; a*, b* about −128…127 for sRGB; hue in degrees. Always D65, 2° observer.
+ * Sources  IEC 61966-2-1 (sRGB), CIE 15 and ISO/CIE 11664-4 (CIELAB), Bradford adaptation (ICC.1),
+ *          Sharma, Wu & Dalal 2005 (CIEDE2000), Ottosson 2020 (Oklab, for hue names only).
+ * Not here Which item plays a part: `match/`.
+ */
+export { type Difference, deltaE2000, difference, differenceWord } from "./difference.ts";
+export {
+  hexFromLab,
+  type Lab,
+  labFromHex,
+  labFromXyz,
+  labOf,
+  lchOf,
+  linearFromHex,
+  xyzFromLab,
+  xyzFromLinear,
+} from "./lab.ts";
+export { missWords } from "./miss.ts";
+export {
+  type HueGroup,
+  hueGroup,
+  hueGroups,
+  type LightnessBand,
+  lightnessBand,
+  lightnessBands,
+  plainName,
+} from "./names.ts";
+export { oklabOf } from "./oklab.ts";
+export { parseColour } from "./parse.ts";
+export { type Colour, ColourSchema } from "./schema.ts";
