@@ -15,14 +15,10 @@ export const Id = z.string().check(
 /** A calendar date, `YYYY-MM-DD`. */
 export const DateText = z
   .string()
-  .check(z.refine(isDate, "there is no such date; write an existing day as YYYY-MM-DD"))
-  .check(z.meta({ format: "date" }));
+  .check(z.refine(isDate, "there is no such date; write an existing day as YYYY-MM-DD"));
 
 /** A month, `YYYY-MM`. */
-export const PeriodText = z
-  .string()
-  .check(z.refine(isPeriod, "there is no such month; write it as YYYY-MM"))
-  .check(z.meta({ pattern: "^\\d{4}-(0[1-9]|1[0-2])$" }));
+export const PeriodText = z.string().check(z.refine(isPeriod, "there is no such month; write it as YYYY-MM"));
 
 const unsigned = /^\d+(\.\d+)?$/;
 
