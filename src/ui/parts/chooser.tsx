@@ -1,0 +1,93 @@
+import { useState } from "react";
+import { words } from "../words/index.ts";
+import styles from "./chooser.module.css";
+import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
+import fieldStyles from "./field.module.css";
+import { useCombobox } from "./use-combobox.ts";
+
+export type ChooserOption = Readonly<{ value: string; label: string; more?: string }>;
+
+type Props = FieldBasics &
+  Readonly<{
+    value: string | null;
+    options: readonly ChooserOption[];
+    onValue: (value: string | null) => void;
+    /** A text that is in no option may be taken as it is. */
+    takesNew?: boolean;
+    /** How many are listed at once. */
+    limit?: number;
+  }>;
+
+const folded = (text: string): string => text.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase();
+
+/** The options that hold every word of the text; those that begin with it come first. */
+function fitting(options: readonly ChooserOption[], text: string, limit: number): readonly ChooserOption[] {
+  const wanted = folded(text).split(/\s+/).filter(Boolean);
+  const holds = (option: ChooserOption) => {
+    const known = folded(`${option.label} ${option.more ?? ""}`);
+    return wanted.every((word) => known.includes(word));
+  };
+  const rank = (option: ChooserOption) => (folded(option.label).startsWith(folded(text)) ? 0 : 1);
+  return options
+    .filter(holds)
+    .toSorted((a, b) => rank(a) - rank(b))
+    .slice(0, limit);
+}
+
+/** One of many, found by typing; where allowed, what was typed itself. */
+export function Chooser({ value, options, onValue, takesNew = false, limit = 50, ...props }: Props) {
+  const { id, control } = useFieldIds(props);
+  const [draft, setDraft] = useState<string | null>(null);
+  const chosen = options.find((option) => option.value === value);
+  const shown = chosen?.label ?? value ?? "";
+  const found = fitting(options, draft ?? "", limit);
+  const text = (draft ?? "").trim();
+  const isNew = takesNew && text !== "" && !options.some((option) => folded(option.label) === folded(text));
+  const list: readonly ChooserOption[] = isNew ? [...found, { value: text, label: words.chooser.use(text) }] : found;
+  const box = useCombobox({
+    count: list.length,
+    onPick: (index) => {
+      setDraft(null);
+      onValue(list[index]?.value ?? null);
+    },
+    onClose: () => setDraft(null),
+  });
+  const leave = () => {
+    const same = options.find((option) => folded(option.label) === folded(text));
+    if (draft !== null && text === "") onValue(null);
+    else if (draft !== null && same) onValue(same.value);
+    else if (isNew) onValue(text);
+    box.close();
+  };
+  return (
+    <FieldShell {...props} id={id}>
+      <div className={styles.chooser}>
+        <input
+          {...control}
+          {...box.inputProps}
+          className={fieldStyles.line}
+          value={draft ?? shown}
+          onChange={(event) => {
+            setDraft(event.currentTarget.value);
+            box.show();
+          }}
+          onClick={() => box.show()}
+          onFocus={(event) => event.currentTarget.select()}
+          onBlur={leave}
+        />
+        <ul {...box.listProps} aria-label={props.label} hidden={!box.open || list.length === 0} className={styles.list}>
+          {list.map((option, index) => (
+            <li key={`${index === found.length}-${option.value}`} {...box.optionProps(index)} className={styles.option}>
+              <span>{option.label}</span>
+              {option.more && <span className={styles.more}>{option.more}</span>}
+            </li>
+          ))}
+        </ul>
+        {box.open && list.length === 0 && <p className={styles.none}>{words.chooser.none}</p>}
+        <span role="status" className="visually-hidden">
+          {box.open ? words.chooser.count(list.length) : ""}
+        </span>
+      </div>
+    </FieldShell>
+  );
+}

@@ -1,0 +1,46 @@
+import { format, words } from "../words/index.ts";
+import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
+import styles from "./field.module.css";
+import { monthNames, readDate, readMonth } from "./read/date.ts";
+import { useReading } from "./use-reading.tsx";
+
+type Props = FieldBasics &
+  Readonly<{
+    /** ISO 8601: `YYYY-MM-DD`, or `YYYY-MM` where a month is wanted. */
+    value: string | null;
+    onValue: (value: string | null) => void;
+    want?: "day" | "month";
+  }>;
+
+const names = monthNames(["en", ...(format.locale === undefined ? [] : [format.locale])]);
+
+/** A day or a month, written as people write it and read when the field is left. */
+export function DateField({ want = "day", ...props }: Props) {
+  const isDay = want === "day";
+  const reading = useReading({
+    value: props.value,
+    onValue: props.onValue,
+    read: (text) => (isDay ? readDate(text, names) : readMonth(text, names)),
+    print: isDay ? format.date : format.month,
+    ask: words.date.ask,
+    fault: props.fault,
+  });
+  const shown = {
+    ...props,
+    hint: props.hint ?? (isDay ? words.date.hint : words.date.monthHint),
+    fault: reading.fault,
+  };
+  const { id, control } = useFieldIds(shown);
+  return (
+    <FieldShell {...shown} id={id}>
+      <input
+        {...control}
+        className={styles.line}
+        autoComplete="off"
+        value={reading.text}
+        onChange={(event) => reading.write(event.currentTarget.value)}
+        onBlur={reading.leave}
+      />
+    </FieldShell>
+  );
+}

@@ -1,0 +1,143 @@
+import { Fragment, type ReactNode } from "react";
+import { classes } from "./classes.ts";
+import styles from "./table.module.css";
+
+export type Column<Row> = Readonly<{
+  key: string;
+  head: ReactNode;
+  cell: (row: Row) => ReactNode;
+  /** `end` for amounts and counts, so that their decimal marks stand under each other. */
+  align?: "start" | "end";
+  /** The cell that names the row; on a phone it becomes the row's title. */
+  names?: boolean;
+  /** What becomes of the column where the table is stacked: label and value, value alone, or nothing. */
+  stacked?: "pair" | "alone" | "hide";
+  /** Share of the width, such as "30%". */
+  width?: string;
+  /** Words after an amount: keep close to the column before. */
+  follows?: boolean;
+}>;
+
+type Props<Row> = Readonly<{
+  caption: string;
+  captionHidden?: boolean;
+  columns: readonly Column<Row>[];
+  rows: readonly Row[];
+  keyOf: (row: Row) => string;
+  /** The row looked at, on tint. */
+  current?: string | null;
+  /** What is opened under a row, edge to edge; null where nothing is. */
+  opened?: (row: Row) => ReactNode;
+  /** The total line, by column key. */
+  total?: Readonly<Record<string, ReactNode>>;
+}>;
+
+// Stacked rows lose their table roles in some browsers when `display` changes: said once more, they stay.
+const roles = {
+  table: { role: "table" },
+  group: { role: "rowgroup" },
+  row: { role: "row" },
+  cell: { role: "cell" },
+  columnHead: { role: "columnheader" },
+  rowHead: { role: "rowheader" },
+} as const;
+
+/** A table; where it has too little room each row becomes a stack of label and value. */
+export function Table<Row>(props: Props<Row>) {
+  const { caption, captionHidden = true, columns, rows, keyOf, total } = props;
+  return (
+    <div className={styles.room}>
+      <table className={styles.table} {...roles.table}>
+        <caption className={captionHidden ? "visually-hidden" : styles.caption}>{caption}</caption>
+        <thead {...roles.group}>
+          <tr {...roles.row}>
+            {columns.map((column) => (
+              <th
+                key={column.key}
+                scope="col"
+                {...roles.columnHead}
+                className={cellClass(column)}
+                style={column.width === undefined ? undefined : { width: column.width }}
+              >
+                {column.head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody {...roles.group}>
+          {rows.map((row) => (
+            <Fragment key={keyOf(row)}>
+              <BodyRow {...props} row={row} />
+            </Fragment>
+          ))}
+        </tbody>
+        {total && (
+          <tfoot {...roles.group}>
+            <tr {...roles.row}>
+              {columns.map((column) => (
+                <Cell key={column.key} column={column}>
+                  {total[column.key]}
+                </Cell>
+              ))}
+            </tr>
+          </tfoot>
+        )}
+      </table>
+    </div>
+  );
+}
+
+function BodyRow<Row>({ row, columns, keyOf, current, opened }: Props<Row> & Readonly<{ row: Row }>) {
+  const below = opened?.(row);
+  return (
+    <>
+      <tr {...roles.row} className={classes(keyOf(row) === current && styles.current)}>
+        {columns.map((column) => (
+          <Cell key={column.key} column={column}>
+            {column.cell(row)}
+          </Cell>
+        ))}
+      </tr>
+      {below && (
+        <tr {...roles.row} className={styles.opened}>
+          <td {...roles.cell} colSpan={columns.length}>
+            {below}
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+type CellProps<Row> = Readonly<{ column: Column<Row>; children: ReactNode }>;
+
+function Cell<Row>({ column, children }: CellProps<Row>) {
+  const className = cellClass(column);
+  if (column.names) {
+    return (
+      <th scope="row" {...roles.rowHead} className={className}>
+        {children}
+      </th>
+    );
+  }
+  const empty = children === undefined || children === null || children === "";
+  return (
+    <td {...roles.cell} className={classes(className, empty && styles.empty)}>
+      {column.stacked !== "alone" && (
+        <span className={styles.label} aria-hidden="true">
+          {column.head}
+        </span>
+      )}
+      <span className={styles.value}>{children}</span>
+    </td>
+  );
+}
+
+const cellClass = (column: Column<never>): string =>
+  classes(
+    column.align === "end" && styles.end,
+    column.follows && styles.follows,
+    column.names && styles.names,
+    column.stacked === "hide" && styles.hide,
+    column.stacked === "alone" && styles.alone,
+  );

@@ -1,0 +1,110 @@
+import { type Money, minorDigits } from "../../engine/money/index.ts";
+
+type Sign = "auto" | "always";
+
+/** A printed amount in pieces, so that a column can line up on the decimal mark. */
+export type MoneyPieces = Readonly<{ before: string; whole: string; fraction: string; after: string }>;
+
+// Intl takes decimal text and keeps every digit of it; only its type asks for a literal.
+const exact = (text: string) => text as Intl.StringNumericLiteral;
+
+/** A true minus: the hyphen that some locales print is too short to be seen in a column. */
+const trueMinus = (part: Intl.NumberFormatPart) => (part.type === "minusSign" ? "\u2212" : part.value);
+
+const noon = (iso: string) => new Date(`${iso}T12:00:00Z`);
+
+/**
+ * The printer of numbers, money and dates for one locale.
+ * Amounts are decimal text; their number of decimals comes from ISO 4217, never from Intl.
+ */
+export function formatter(locale: string | undefined) {
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const day = new Intl.DateTimeFormat(locale, {
+    day: "numeric",
+    month: "short",
+    year: "numeric",
+    timeZone: "UTC",
+  });
+  const shortDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", timeZone: "UTC" });
+  const longDay = new Intl.DateTimeFormat(locale, {
+    weekday: "long",
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    timeZone: "UTC",
+  });
+  const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
+  const time = new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" });
+
+  const moneyFormat = (currency: string, sign: Sign, code: boolean) =>
+    new Intl.NumberFormat(locale, {
+      ...(code ? { style: "currency", currency, currencyDisplay: "code" } : { style: "decimal" }),
+      minimumFractionDigits: minorDigits(currency),
+      maximumFractionDigits: minorDigits(currency),
+      signDisplay: sign === "always" ? "exceptZero" : "auto",
+    });
+
+  const parts = (money: Money, sign: Sign, code: boolean) =>
+    moneyFormat(money.currency, sign, code).formatToParts(exact(money.amount));
+
+  return {
+    locale,
+
+    /** "EUR 24.00", "24,00 EUR": with its currency, as the reader's locale orders them. */
+    money: (money: Money, sign: Sign = "auto"): string => parts(money, sign, true).map(trueMinus).join(""),
+
+    /** "24.00": for places whose heading names the currency. */
+    amount: (money: Money, sign: Sign = "auto"): string => parts(money, sign, false).map(trueMinus).join(""),
+
+    /** The amount split at its decimal mark; `before` and `after` hold the currency when it is asked for. */
+    moneyPieces: (money: Money, sign: Sign = "auto", code = true): MoneyPieces => piecesOf(parts(money, sign, code)),
+
+    /** A number that is no money: up to `digits` decimals, or exactly as many with `fixed`. */
+    number: (value: number | string, digits = 0, fixed = false): string =>
+      new Intl.NumberFormat(locale, {
+        maximumFractionDigits: digits,
+        minimumFractionDigits: fixed ? digits : 0,
+      })
+        .formatToParts(typeof value === "string" ? exact(value) : value)
+        .map(trueMinus)
+        .join(""),
+
+    /** A whole count. */
+    count: (value: number): string => whole.format(value),
+
+    /** "2 May 2026" of an ISO date. */
+    date: (iso: string): string => day.format(noon(iso)),
+
+    /** "2 May", where the year is plain from what is around it. */
+    shortDate: (iso: string): string => shortDay.format(noon(iso)),
+
+    /** "Thursday 7 May 2026". */
+    longDate: (iso: string): string => longDay.format(noon(iso)),
+
+    /** "April 2026" of an ISO month or date. */
+    month: (iso: string): string => month.format(noon(`${iso.slice(0, 7)}-01`)),
+
+    /** "21:14", in the reader's own time zone. */
+    time: (at: number | Date): string => time.format(at),
+  };
+}
+
+export type Formatter = ReturnType<typeof formatter>;
+
+function piecesOf(parts: readonly Intl.NumberFormatPart[]): MoneyPieces {
+  const isFigure = (part: Intl.NumberFormatPart) =>
+    ["minusSign", "plusSign", "integer", "group"].includes(part.type);
+  const isFraction = (part: Intl.NumberFormatPart) => part.type === "decimal" || part.type === "fraction";
+  const first = parts.findIndex(isFigure);
+  const last = parts.findLastIndex((part) => isFigure(part) || isFraction(part));
+  const print = (some: readonly Intl.NumberFormatPart[]) => some.map(trueMinus).join("");
+  return {
+    before: print(parts.slice(0, first)),
+    whole: print(parts.slice(first, last + 1).filter((part) => !isFraction(part))),
+    fraction: print(parts.filter(isFraction)),
+    after: print(parts.slice(last + 1)),
+  };
+}
+
+/** The printer in the reader's own locale. */
+export const format: Formatter = formatter(globalThis.navigator?.language);
