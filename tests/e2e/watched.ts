@@ -1,0 +1,34 @@
+import { test as base, expect } from "@playwright/test";
+
+/**
+ * A test whose page is watched: a violation of the content policy, a request that leaves the origin, or an
+ * error nobody caught fails it (quality bar X1, X2).
+ */
+export const test = base.extend<{ watched: undefined }>({
+  watched: [
+    async ({ context, baseURL }, use) => {
+      const wrong: string[] = [];
+      await context.addInitScript(() => {
+        document.addEventListener("securitypolicyviolation", (event) => {
+          console.error(
+            `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
+          );
+        });
+      });
+      context.on("request", (request) => {
+        const url = new URL(request.url());
+        if (url.protocol !== "blob:" && url.origin !== new URL(baseURL ?? "").origin)
+          wrong.push(`request to ${url.href}`);
+      });
+      context.on("weberror", (error) => wrong.push(`uncaught: ${error.error().message}`));
+      context.on("console", (message) => {
+        if (message.type() === "error") wrong.push(`console: ${message.text()}`);
+      });
+      await use(undefined);
+      expect(wrong).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
