@@ -1,0 +1,47 @@
+import { Dexie, type Table } from "dexie";
+
+/** The shape of the database that this code writes. Raised with each `version(n)`. */
+export const schemaVersion = 1;
+
+/** The oldest code that may write to this shape. Raised when older code would write rows wrongly. */
+const minimumWriter = 1;
+
+/** Where the data of one browser lives. Rows are typed unknown: an older or newer version wrote them. */
+export type Database = Dexie &
+  Readonly<{
+    chunks: Table<unknown, [string, number]>;
+    journal: Table<unknown, number>;
+    meta: Table<unknown, string>;
+    snapshots: Table<unknown, number>;
+  }>;
+
+/** The browser's storage, or a stand-in for it. */
+export type Storage = Readonly<{ indexedDB: IDBFactory; IDBKeyRange: typeof globalThis.IDBKeyRange }>;
+
+export type DatabaseOptions = Readonly<{
+  name: string;
+  /** A name for this device, made when the database is; never changed. */
+  newDevice: () => string;
+  storage?: Storage | undefined;
+}>;
+
+/**
+ * Opens lazily. Commits are strict: they are on the disk before they count as done (without it Chromium does
+ * not flush).
+ */
+export function database({ name, newDevice, storage }: DatabaseOptions): Database {
+  const db = new Dexie(name, {
+    chromeTransactionDurability: "strict",
+    autoOpen: false,
+    ...storage,
+  }) as Database;
+  // A published version is never edited, only followed by another.
+  db.version(1).stores({ chunks: "[list+chunk]", journal: "++seq, &id", meta: "key", snapshots: "++id" });
+  db.on("populate", (transaction) =>
+    transaction.table("meta").bulkAdd([
+      { key: "stamp", schema: schemaVersion, minimumWriter },
+      { key: "state", device: newDevice(), counter: 0, revision: 0, savedAt: null },
+    ]),
+  );
+  return db;
+}

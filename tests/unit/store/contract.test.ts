@@ -1,0 +1,171 @@
+import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
+import { describe, expect, it } from "vitest";
+import { dexieRepository } from "../../../src/store/dexie/repository.ts";
+import { difference } from "../../../src/store/journal/index.ts";
+import { memoryDisk, memoryRepository } from "../../../src/store/memory.ts";
+import type { BookRepository } from "../../../src/store/repository.ts";
+import { bookOf, draft, item, put, setPlace, stashOf, value } from "./books.ts";
+
+/** Opens the same storage again and again, as tabs or reloads would. */
+type Opener = () => BookRepository;
+
+function inMemory(): Opener {
+  const disk = memoryDisk("dev");
+  return () => memoryRepository(disk);
+}
+
+function inDexie(): Opener {
+  const storage = { indexedDB: new IDBFactory(), IDBKeyRange };
+  return () => dexieRepository({ name: "contract", newDevice: () => "dev", storage });
+}
+
+describe.each([
+  { where: "in memory", make: inMemory },
+  { where: "in Dexie", make: inDexie },
+])("a repository $where", ({ make }) => {
+  it("begins empty and never used", async () => {
+    const opened = value(await make()().load());
+    expect(opened).toEqual({ book: bookOf(), revision: 0, savedAt: null, readOnly: null });
+  });
+
+  it("keeps an act with its journal entry, and has both after a reload", async () => {
+    const open = make();
+    const first = open();
+    await first.load();
+    const committed = value(await first.commit(draft([put("a"), put("b")], { label: "Add two" })));
+    expect(committed).toMatchObject({ revision: 1, rebased: false, book: { stash: [item("a"), item("b")] } });
+    const again = open();
+    expect(value(await again.load())).toMatchObject({
+      book: { stash: [item("a"), item("b")] },
+      revision: 1,
+      savedAt: "2026-05-02T10:00:00.000Z",
+    });
+    expect(value(await again.acts(0, 10))).toEqual([
+      {
+        id: "dev:1",
+        device: "dev",
+        counter: 1,
+        at: "2026-05-02T10:00:00.000Z",
+        label: "Add two",
+        kind: "do",
+        changes: [put("a"), put("b")],
+        inverse: [
+          { op: "remove", list: "stash", id: "b" },
+          { op: "remove", list: "stash", id: "a", blank: "absent" },
+        ],
+      },
+    ]);
+  });
+
+  it("keeps the order of a list through inserts, moves and removals in the middle", async () => {
+    const open = make();
+    const repository = open();
+    const start = bookOf({ stash: stashOf(450) });
+    value(await repository.commit(draft((book) => difference(book, start))));
+    const ids = () => repository.load().then((opened) => value(opened).book.stash?.map(({ id }) => id));
+    const expected = stashOf(450).map(({ id }) => id);
+    value(await repository.commit(draft([{ ...put("new"), before: { id: "st-0200" } } as never])));
+    expected.splice(200, 0, "new");
+    expect(await ids()).toEqual(expected);
+    value(await repository.commit(draft([{ op: "remove", list: "stash", id: "st-0100" }])));
+    expected.splice(100, 1);
+    expect(await ids()).toEqual(expected);
+    value(await repository.commit(draft([{ ...put("st-0449"), before: { id: "st-0000" } } as never])));
+    expected.unshift(...expected.splice(-1));
+    expect(await ids()).toEqual(expected);
+    value(
+      await repository.commit(draft(stashOf(300).map(({ id }) => ({ op: "remove", list: "stash", id })))),
+    );
+    expect(await ids()).toEqual(expected.filter((id) => id === "new" || id >= "st-0300"));
+  });
+
+  it.each([
+    { name: "left out", book: bookOf() },
+    { name: "null", book: bookOf({ stash: null, kits: null, home: null }) },
+    { name: "empty", book: bookOf({ stash: [], rates: [] }) },
+    { name: "of other versions", book: { ...bookOf(), "x-own": { deep: [1, null] }, constructor: "a" } },
+    { name: "told by inherited names", book: bookOf({ stash: [item("__proto__"), item("constructor")] }) },
+  ])("gives back a book as it was, with what is $name", async ({ book }) => {
+    const open = make();
+    value(await open().commit(draft((old) => difference(old, book))));
+    expect(value(await open().load()).book).toStrictEqual(book);
+  });
+
+  it("applies an act to what is kept, so that edits of two tabs both stand", async () => {
+    const open = make();
+    const [one, two] = [open(), open()];
+    await one.load();
+    await two.load();
+    value(await one.commit(draft([put("a")])));
+    value(await two.commit(draft([put("b")])));
+    const third = value(await one.commit(draft([setPlace("b", "tin")])));
+    expect(third.rebased).toBe(true);
+    expect(third.book.stash).toEqual([item("a"), item("b", { place: "tin" })]);
+    expect(third.act.counter).toBe(3);
+    expect(value(await one.commit(draft([setPlace("a", "box")]))).rebased).toBe(false);
+  });
+
+  it("refuses an act bound to a revision that has passed", async () => {
+    const open = make();
+    const repository = open();
+    value(await repository.commit(draft([put("a")])));
+    const late = await repository.commit(draft([put("b")], { onlyAt: 0 }));
+    expect(late).toMatchObject({ ok: false, fault: { kind: "stale" } });
+    expect(value(await repository.commit(draft([put("b")], { onlyAt: 1 }))).revision).toBe(2);
+  });
+
+  it.each([
+    { name: "for something that is gone", change: setPlace("no", "tin"), place: "no" },
+    { name: "that leaves a wrong word", change: put("a", { state: "lost" }), place: "a: state" },
+    {
+      name: "that names a field wrongly filled",
+      change: { op: "set", list: "book", id: "book", path: ["home"], value: 3 } as const,
+      place: "home",
+    },
+    {
+      name: "of money below nought",
+      change: put("a", { paid: { amount: "-1", currency: "SEK" } }),
+      place: "a: paid.amount",
+    },
+  ])("refuses a change $name, and keeps nothing of its act", async ({ change, place }) => {
+    const open = make();
+    const repository = open();
+    const refused = await repository.commit(draft([put("z"), change]));
+    expect(refused).toMatchObject({ ok: false, fault: { kind: "refused", place } });
+    expect(value(await open().load())).toMatchObject({ book: bookOf(), revision: 0 });
+    expect(value(await repository.acts(0, 10))).toEqual([]);
+  });
+
+  it("pages through acts from the newest, and finds one by its id", async () => {
+    const repository = make()();
+    for (const id of ["a", "b", "c"]) value(await repository.commit(draft([put(id)], { label: id })));
+    expect(value(await repository.acts(0, 2)).map(({ label }) => label)).toEqual(["c", "b"]);
+    expect(value(await repository.acts(2, 2)).map(({ label }) => label)).toEqual(["a"]);
+    expect(value(await repository.act("dev:2"))?.label).toBe("b");
+    expect(value(await repository.act("dev:9"))).toBeNull();
+  });
+
+  it("keeps a snapshot of the book as it was, the newest ten", async () => {
+    const repository = make()();
+    for (let count = 0; count < 12; count += 1) {
+      value(await repository.commit(draft([put(`i${count}`)], { label: `Act ${count}`, snapshot: true })));
+    }
+    const kept = value(await repository.snapshots());
+    expect(kept.map(({ label }) => label)).toEqual(Array.from({ length: 10 }, (_, i) => `Act ${11 - i}`));
+    expect(kept[0]).toMatchObject({ records: 11, at: "2026-05-02T10:00:00.000Z" });
+    expect(value(await repository.snapshot(kept[0]?.id ?? 0))?.stash).toHaveLength(11);
+    expect(value(await repository.snapshot(999))).toBeNull();
+  });
+
+  it("writes down which act an undo is about", async () => {
+    const repository = make()();
+    const { act } = value(await repository.commit(draft([put("a")])));
+    const undone = value(await repository.commit(draft(act.inverse, { kind: "undo", of: act.id })));
+    expect(undone.act).toMatchObject({
+      kind: "undo",
+      of: "dev:1",
+      inverse: [put("a")].map((c) => ({ ...c, before: null })),
+    });
+    expect(undone.book).toStrictEqual(bookOf());
+  });
+});
