@@ -1,5 +1,5 @@
 import { type Fault, fail, isDate, type Outcome, ok } from "../record/index.ts";
-import { type Checked, refuse } from "./checked.ts";
+import { allOf, type Checked, refuse } from "./checked.ts";
 import { isCurrency } from "./currencies.ts";
 import type { RateTable } from "./schema.ts";
 
@@ -83,8 +83,5 @@ export function readReferenceRates(text: string, file: RateFile = {}): Checked<r
   const columns = header ? columnsOf(header, known.base) : [];
   const fault = headerFault(header, columns);
   if (fault) return refuse([fault]);
-  const read = rows.flatMap((row) => readRow(row, columns, known));
-  const [first, ...rest] = read.flatMap((outcome) => (outcome.ok ? [] : [outcome.fault]));
-  if (first) return refuse([first, ...rest]);
-  return { ok: true, value: read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])) };
+  return allOf(rows.flatMap((row) => readRow(row, columns, known)));
 }

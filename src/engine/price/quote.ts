@@ -1,0 +1,87 @@
+import { convert, dividedBy, exact, type Money, plusTax, printed, times } from "../money/index.ts";
+import { type Outcome, ok } from "../record/index.ts";
+import { type Choice, type Found, reference, type Scene } from "./book.ts";
+import { type Ratio, ratioOf } from "./quantity.ts";
+import type { Draft, Method, Quote, Source } from "./trace.ts";
+
+/** What is known of a price before it is converted. */
+type Asked = Readonly<{
+  money: Money;
+  about: Pick<Source, "evidence" | "date" | "market" | "shop" | "source">;
+  plusTax: string;
+  ratio: Ratio | null;
+  place: string;
+}>;
+
+const packUse = (ratio: Ratio | null): Source["pack"] =>
+  ratio && !ratio.line.eq(ratio.pack)
+    ? { unit: ratio.unit, line: ratio.line.toFixed(), pack: ratio.pack.toFixed() }
+    : null;
+
+/** Tax first, then the quantity in proportion, then the currency. */
+function quote(scene: Scene, asked: Asked): Outcome<Quote> {
+  const taxed = plusTax(exact(asked.money), asked.plusTax);
+  const { ratio } = asked;
+  const sized = ratio ? dividedBy(times(taxed, ratio.line), ratio.pack) : taxed;
+  const exchange = { rates: scene.book.rates ?? [], on: scene.valuedOn, place: asked.place };
+  const converted = convert(sized, scene.market.currency, exchange);
+  if (!converted.ok) return converted;
+  const { amount, rate } = converted.value;
+  const source: Source = {
+    ...asked.about,
+    of: reference(scene.kit, scene.line),
+    quoted: asked.money,
+    plusTax: asked.plusTax,
+    pack: packUse(ratio),
+    rate,
+    comesTo: printed(amount),
+  };
+  return ok({ amount, source });
+}
+
+/** The market a price was found in: its own field, else that of its shop; null where neither says. */
+export function marketOfFound(scene: Scene, found: Found): string | null {
+  const { market, shop } = found.evidence;
+  if (market) return market;
+  return (scene.book.shops ?? []).find((other) => other.id === shop)?.market ?? null;
+}
+
+/** Where a price found stands in the workbook. A precedent's own price is the fault of who names it. */
+export const foundPlace = (scene: Scene, found: Found): string =>
+  scene.path.length > 1 ? scene.place : `${scene.place}.evidence[${found.index}]`;
+
+/** A price found, or another amount of the same observation (the low of a guess), in the market's currency. */
+export function quoteFound(scene: Scene, found: Found, money: Money): Outcome<Quote> {
+  const { id, date, shop, source, plusTax: tax, pack } = found.evidence;
+  return quote(scene, {
+    money,
+    about: {
+      evidence: id,
+      date: date ?? null,
+      market: marketOfFound(scene, found),
+      shop: shop ?? null,
+      source: source ?? null,
+    },
+    plusTax: tax ?? "0",
+    ratio: ratioOf(pack, scene.line.supply),
+    place: foundPlace(scene, found),
+  });
+}
+
+/** A price settled by hand, in the market's currency. */
+export function quoteSettled(scene: Scene, choice: Choice, money: Money): Outcome<Quote> {
+  const { market, reason } = choice.settled;
+  const about = { evidence: null, date: null, market: market ?? null, shop: null, source: reason ?? null };
+  const place = scene.path.length > 1 ? scene.place : `${scene.place}.settled[${choice.index}].price`;
+  return quote(scene, { money, about, plusTax: "0", ratio: null, place });
+}
+
+/** An estimate without a range, resting on one price. */
+export const draftOf = (quoted: Quote, method: Method, words: string): Draft => ({
+  likely: quoted.amount,
+  low: quoted.amount,
+  high: quoted.amount,
+  method,
+  words,
+  trace: { chosen: false, reason: null, sources: [quoted.source] },
+});
