@@ -5,7 +5,12 @@ type Props = Omit<AnchorHTMLAttributes<HTMLAnchorElement>, "href"> & Readonly<{ 
 
 /** The browser opens these by itself: a new tab, a new window, a download. */
 const leaveToBrowser = (event: MouseEvent) =>
-  event.defaultPrevented || event.button !== 0 || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey;
+  event.defaultPrevented ||
+  event.button !== 0 ||
+  event.metaKey ||
+  event.ctrlKey ||
+  event.shiftKey ||
+  event.altKey;
 
 /** A link within the app: a real address, opened without loading the page anew. */
 export function Link({ to, onClick, ...rest }: Props) {

@@ -23,10 +23,14 @@ type Props<Value extends string> = FieldBasics &
 export function Choice<Value extends string>({ value, options, onValue, inline, ...props }: Props<Value>) {
   const made = useId();
   const id = props.id ?? made;
-  const described = [props.hint ? `${id}-hint` : "", props.fault ? `${id}-fault` : ""].filter(Boolean).join(" ");
+  const described = [props.hint ? `${id}-hint` : "", props.fault ? `${id}-fault` : ""]
+    .filter(Boolean)
+    .join(" ");
   return (
     <fieldset id={id} tabIndex={-1} className={styles.choice} aria-describedby={described || undefined}>
-      <legend className={classes(styles.label, (props.labelHidden || inline) && "visually-hidden")}>{props.label}</legend>
+      <legend className={classes(styles.label, (props.labelHidden || inline) && "visually-hidden")}>
+        {props.label}
+      </legend>
       <div className={styles.options}>
         {inline && (
           <span className={styles.label} aria-hidden="true">

@@ -1,8 +1,9 @@
 import { useState } from "react";
+import { foldWords } from "../words/fold-words.ts";
 import { words } from "../words/index.ts";
 import styles from "./chooser.module.css";
-import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
 import fieldStyles from "./field.module.css";
+import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 import { useCombobox } from "./use-combobox.ts";
 
 export type ChooserOption = Readonly<{ value: string; label: string; more?: string }>;
@@ -18,16 +19,17 @@ type Props = FieldBasics &
     limit?: number;
   }>;
 
-const folded = (text: string): string => text.normalize("NFKD").replaceAll(/\p{M}/gu, "").toLowerCase();
+/** A line of the list: an option, or what was typed. */
+type Listed = ChooserOption & Readonly<{ isNew?: boolean }>;
 
 /** The options that hold every word of the text; those that begin with it come first. */
 function fitting(options: readonly ChooserOption[], text: string, limit: number): readonly ChooserOption[] {
-  const wanted = folded(text).split(/\s+/).filter(Boolean);
+  const wanted = foldWords(text).split(" ");
   const holds = (option: ChooserOption) => {
-    const known = folded(`${option.label} ${option.more ?? ""}`);
+    const known = foldWords(`${option.label} ${option.more ?? ""}`);
     return wanted.every((word) => known.includes(word));
   };
-  const rank = (option: ChooserOption) => (folded(option.label).startsWith(folded(text)) ? 0 : 1);
+  const rank = (option: ChooserOption) => (foldWords(option.label).startsWith(foldWords(text)) ? 0 : 1);
   return options
     .filter(holds)
     .toSorted((a, b) => rank(a) - rank(b))
@@ -42,8 +44,11 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
   const shown = chosen?.label ?? value ?? "";
   const found = fitting(options, draft ?? "", limit);
   const text = (draft ?? "").trim();
-  const isNew = takesNew && text !== "" && !options.some((option) => folded(option.label) === folded(text));
-  const list: readonly ChooserOption[] = isNew ? [...found, { value: text, label: words.chooser.use(text) }] : found;
+  const isNew =
+    takesNew && text !== "" && !options.some((option) => foldWords(option.label) === foldWords(text));
+  const list: readonly Listed[] = isNew
+    ? [...found, { value: text, label: words.chooser.use(text), isNew }]
+    : found;
   const box = useCombobox({
     count: list.length,
     onPick: (index) => {
@@ -53,7 +58,7 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
     onClose: () => setDraft(null),
   });
   const leave = () => {
-    const same = options.find((option) => folded(option.label) === folded(text));
+    const same = options.find((option) => foldWords(option.label) === foldWords(text));
     if (draft !== null && text === "") onValue(null);
     else if (draft !== null && same) onValue(same.value);
     else if (isNew) onValue(text);
@@ -75,9 +80,18 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
           onFocus={(event) => event.currentTarget.select()}
           onBlur={leave}
         />
-        <ul {...box.listProps} aria-label={props.label} hidden={!box.open || list.length === 0} className={styles.list}>
+        <ul
+          {...box.listProps}
+          aria-label={props.label}
+          hidden={!box.open || list.length === 0}
+          className={styles.list}
+        >
           {list.map((option, index) => (
-            <li key={`${index === found.length}-${option.value}`} {...box.optionProps(index)} className={styles.option}>
+            <li
+              key={option.isNew ? "new" : `known ${option.value}`}
+              {...box.optionProps(index)}
+              className={styles.option}
+            >
               <span>{option.label}</span>
               {option.more && <span className={styles.more}>{option.more}</span>}
             </li>

@@ -1,6 +1,6 @@
 import { format, words } from "../words/index.ts";
-import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
 import styles from "./field.module.css";
+import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 import { monthNames, readDate, readMonth } from "./read/date.ts";
 import { useReading } from "./use-reading.tsx";
 

@@ -1,6 +1,6 @@
 import type { KeyboardEvent, ReactNode, Ref } from "react";
-import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
 import styles from "./field.module.css";
+import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 
 type Props = FieldBasics &
   Readonly<{
@@ -42,27 +42,43 @@ export function Field(props: Props) {
 
 type LineProps = Props & Readonly<{ control: ReturnType<typeof useFieldIds>["control"] }>;
 
-function Line({ control, value, onValue, onLeave, onEnter, lines = 1, kind, keys, placeholder, ...rest }: LineProps) {
+function Line({
+  control,
+  value,
+  onValue,
+  onLeave,
+  onEnter,
+  lines = 1,
+  kind,
+  keys,
+  placeholder,
+  ...rest
+}: LineProps) {
   const shared = {
     ...control,
     className: styles.line,
     value,
     placeholder,
-    // biome-ignore lint/a11y/noAutofocus: only set by dialogs and the add line, where writing is the one act
     autoFocus: rest.autoFocus,
     inputMode: keys,
     ref: rest.inputRef,
     autoComplete: "off",
     onBlur: () => onLeave?.(value),
   };
-  if (lines > 1) return <textarea {...shared} rows={lines} onChange={(e) => onValue(e.currentTarget.value)} />;
+  if (lines > 1)
+    return <textarea {...shared} rows={lines} onChange={(e) => onValue(e.currentTarget.value)} />;
   const enter = (event: KeyboardEvent) => {
     if (event.key !== "Enter" || !onEnter || event.nativeEvent.isComposing) return;
     event.preventDefault();
     onEnter(value);
   };
   return (
-    <input {...shared} type={kind ?? "text"} onKeyDown={enter} onChange={(e) => onValue(e.currentTarget.value)} />
+    <input
+      {...shared}
+      type={kind ?? "text"}
+      onKeyDown={enter}
+      onChange={(e) => onValue(e.currentTarget.value)}
+    />
   );
 }
 

@@ -36,7 +36,9 @@ type DateProps = Readonly<{ date: string; kind?: "day" | "short" | "long" | "mon
 
 /** A day or month of an ISO date, with the date itself behind it for machines. */
 export function DateText({ date, kind = "day" }: DateProps) {
-  const print = { day: format.date, short: format.shortDate, long: format.longDate, month: format.month }[kind];
+  const print = { day: format.date, short: format.shortDate, long: format.longDate, month: format.month }[
+    kind
+  ];
   return <time dateTime={date}>{print(date)}</time>;
 }
 

@@ -1,6 +1,6 @@
 import { useId } from "react";
-import styles from "./file-pick.module.css";
 import { classes } from "./classes.ts";
+import styles from "./file-pick.module.css";
 
 type Props = Readonly<{
   /** What happens with the file: "Choose a backup". */
@@ -15,7 +15,14 @@ type Props = Readonly<{
 }>;
 
 /** The one way to pick files. The same file can be picked again. */
-export function FilePick({ label, accept, many = false, camera = false, kind = "secondary", onFiles }: Props) {
+export function FilePick({
+  label,
+  accept,
+  many = false,
+  camera = false,
+  kind = "secondary",
+  onFiles,
+}: Props) {
   const id = useId();
   return (
     <span className={styles.pick}>

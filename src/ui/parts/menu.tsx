@@ -58,7 +58,11 @@ export function Menu({ label, name, kind = "quiet", acts }: Props) {
         aria-haspopup="menu"
         aria-expanded={open}
         aria-label={name}
-        onKeyDown={(event) => event.key === "ArrowDown" && (event.preventDefault(), list.current?.showPopover())}
+        onKeyDown={(event) => {
+          if (event.key !== "ArrowDown") return;
+          event.preventDefault();
+          list.current?.showPopover();
+        }}
       >
         {label}
       </Button>

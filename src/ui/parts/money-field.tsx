@@ -1,7 +1,7 @@
 import { currencyCodes, type Money, minorDigits } from "../../engine/money/index.ts";
 import { format, words } from "../words/index.ts";
-import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
 import styles from "./field.module.css";
+import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 import { readAmount } from "./read/amount.ts";
 import { useReading } from "./use-reading.tsx";
 
@@ -60,5 +60,7 @@ export function MoneyField({ currencies = currencyCodes, ...props }: Props) {
 /** In the reader's format, with no fewer decimals than were written: 1.234 EUR must not turn into 1.23. */
 function printed(money: Money): string {
   const written = money.amount.split(".")[1]?.length ?? 0;
-  return written <= minorDigits(money.currency) ? format.amount(money) : format.number(money.amount, written, true);
+  return written <= minorDigits(money.currency)
+    ? format.amount(money)
+    : format.number(money.amount, written, true);
 }

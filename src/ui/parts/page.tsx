@@ -3,7 +3,7 @@ import { usePath } from "../app/navigate.ts";
 import { words } from "../words/index.ts";
 import { classes } from "./classes.ts";
 import styles from "./page.module.css";
-import { Tabs, type Tab } from "./tabs.tsx";
+import { type Tab, Tabs } from "./tabs.tsx";
 
 type PageProps = Readonly<{
   /** The place it belongs to, for the window's title: words.places.kits. */
@@ -55,10 +55,11 @@ export function Page({ place, title, tabs, margin, note, lead, leadMore, acts, c
         {acts && <div className={styles.acts}>{acts}</div>}
       </div>
       {tabs && <Tabs label={title} tabs={tabs} />}
-      {(lead || note) && (
+      {(lead || leadMore || note) && (
         <Beside note={note}>
           <p className={styles.leadLine}>
-            {lead && <span className={styles.lead}>{lead}</span>} {leadMore && <span className={styles.more}>{leadMore}</span>}
+            {lead && <span className={styles.lead}>{lead}</span>}{" "}
+            {leadMore && <span className={styles.more}>{leadMore}</span>}
           </p>
         </Beside>
       )}

@@ -1,5 +1,5 @@
-import { FieldShell, type FieldBasics, useFieldIds } from "./field-shell.tsx";
 import styles from "./field.module.css";
+import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 
 type Props<Value extends string> = FieldBasics &
   Readonly<{
@@ -17,7 +17,12 @@ export function Select<Value extends string>({ value, options, onValue, ...props
   };
   return (
     <FieldShell {...props} id={id}>
-      <select {...control} className={styles.line} value={value} onChange={(event) => pick(event.currentTarget.value)}>
+      <select
+        {...control}
+        className={styles.line}
+        value={value}
+        onChange={(event) => pick(event.currentTarget.value)}
+      >
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}

@@ -49,14 +49,14 @@ export function Table<Row>(props: Props<Row>) {
     <div className={styles.room}>
       <table className={styles.table} {...roles.table}>
         <caption className={captionHidden ? "visually-hidden" : styles.caption}>{caption}</caption>
-        <thead {...roles.group}>
+        <thead {...roles.group} className={styles.head}>
           <tr {...roles.row}>
             {columns.map((column) => (
               <th
                 key={column.key}
                 scope="col"
                 {...roles.columnHead}
-                className={cellClass(column)}
+                className={classes(styles.headCell, column.align === "end" && styles.end)}
                 style={column.width === undefined ? undefined : { width: column.width }}
               >
                 {column.head}
@@ -64,7 +64,7 @@ export function Table<Row>(props: Props<Row>) {
             ))}
           </tr>
         </thead>
-        <tbody {...roles.group}>
+        <tbody {...roles.group} className={styles.body}>
           {rows.map((row) => (
             <Fragment key={keyOf(row)}>
               <BodyRow {...props} row={row} />
@@ -72,8 +72,8 @@ export function Table<Row>(props: Props<Row>) {
           ))}
         </tbody>
         {total && (
-          <tfoot {...roles.group}>
-            <tr {...roles.row}>
+          <tfoot {...roles.group} className={styles.foot}>
+            <tr {...roles.row} className={styles.total}>
               {columns.map((column) => (
                 <Cell key={column.key} column={column}>
                   {total[column.key]}
@@ -91,7 +91,7 @@ function BodyRow<Row>({ row, columns, keyOf, current, opened }: Props<Row> & Rea
   const below = opened?.(row);
   return (
     <>
-      <tr {...roles.row} className={classes(keyOf(row) === current && styles.current)}>
+      <tr {...roles.row} className={classes(styles.row, keyOf(row) === current && styles.current)}>
         {columns.map((column) => (
           <Cell key={column.key} column={column}>
             {column.cell(row)}
@@ -99,8 +99,8 @@ function BodyRow<Row>({ row, columns, keyOf, current, opened }: Props<Row> & Rea
         ))}
       </tr>
       {below && (
-        <tr {...roles.row} className={styles.opened}>
-          <td {...roles.cell} colSpan={columns.length}>
+        <tr {...roles.row} className={styles.openedRow}>
+          <td {...roles.cell} className={styles.opened} colSpan={columns.length}>
             {below}
           </td>
         </tr>
@@ -135,6 +135,7 @@ function Cell<Row>({ column, children }: CellProps<Row>) {
 
 const cellClass = (column: Column<never>): string =>
   classes(
+    styles.cell,
     column.align === "end" && styles.end,
     column.follows && styles.follows,
     column.names && styles.names,

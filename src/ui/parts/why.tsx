@@ -25,7 +25,13 @@ type ButtonProps = Readonly<{
 /** "why?", or "close" while it is open. */
 export function WhyButton({ why, about, label = words.why }: ButtonProps) {
   return (
-    <Button kind="quiet" className={styles.button ?? ""} aria-expanded={why.open} aria-controls={why.panelId} onClick={why.toggle}>
+    <Button
+      kind="quiet"
+      className={styles.button ?? ""}
+      aria-expanded={why.open}
+      aria-controls={why.panelId}
+      onClick={why.toggle}
+    >
       {why.open ? words.close : label}
       <span className="visually-hidden">{words.about(about)}</span>
     </Button>
@@ -44,7 +50,11 @@ export function Opened({ why, children, bare = false }: OpenedProps) {
 }
 
 /** "why?" with what it opens right under it. */
-export function Why({ about, label, children }: Readonly<{ about: string; label?: string; children: ReactNode }>) {
+export function Why({
+  about,
+  label,
+  children,
+}: Readonly<{ about: string; label?: string; children: ReactNode }>) {
   const why = useWhy();
   return (
     <div className={styles.why}>

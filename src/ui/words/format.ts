@@ -57,7 +57,8 @@ export function formatter(locale: string | undefined) {
     amount: (money: Money, sign: Sign = "auto"): string => parts(money, sign, false).map(trueMinus).join(""),
 
     /** The amount split at its decimal mark; `before` and `after` hold the currency when it is asked for. */
-    moneyPieces: (money: Money, sign: Sign = "auto", code = true): MoneyPieces => piecesOf(parts(money, sign, code)),
+    moneyPieces: (money: Money, sign: Sign = "auto", code = true): MoneyPieces =>
+      piecesOf(parts(money, sign, code)),
 
     /** A number that is no money: up to `digits` decimals, or exactly as many with `fixed`. */
     number: (value: number | string, digits = 0, fixed = false): string =>

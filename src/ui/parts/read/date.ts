@@ -48,11 +48,13 @@ type Piece = Readonly<{ figure: number; width: number; isName: boolean }>;
 /** The figures and month names of a text in their order; empty when anything else is in it. */
 function figuresAndNames(text: string, names: MonthNames): readonly Piece[] {
   const pieces = text.match(/\d+|\p{L}+/gu) ?? [];
-  const read = pieces.filter((piece) => !/^(st|nd|rd|th|of|de|den|le|der)$/i.test(piece)).map((piece) => {
-    if (/^\d/.test(piece)) return { figure: Number(piece), width: piece.length, isName: false };
-    const month = names.get(bare(piece));
-    return month === undefined ? null : { figure: month, width: 0, isName: true };
-  });
+  const read = pieces
+    .filter((piece) => !/^(st|nd|rd|th|of|de|den|le|der)$/i.test(piece))
+    .map((piece) => {
+      if (/^\d/.test(piece)) return { figure: Number(piece), width: piece.length, isName: false };
+      const month = names.get(bare(piece));
+      return month === undefined ? null : { figure: month, width: 0, isName: true };
+    });
   return read.some((piece) => piece === null) ? [] : read.filter((piece) => piece !== null);
 }
 

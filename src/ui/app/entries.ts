@@ -1,0 +1,126 @@
+import { useMemo } from "react";
+import { foldWords } from "../words/fold-words.ts";
+import { format, words } from "../words/index.ts";
+import { useOfferedLists } from "./acts.ts";
+import { setKeysOn, useKeysOn } from "./keys.ts";
+import { go, type Target } from "./navigate.ts";
+
+/** Something the search field can find, and what choosing it does. */
+export type Entry = Readonly<{
+  key: string;
+  kind: keyof typeof words.find.kinds;
+  name: string;
+  /** Shown beside the name, and searched too; without it the kind is shown. */
+  fact?: string | undefined;
+  run: () => void;
+}>;
+
+/** What of a notebook can be found by name. */
+export type Findable = Readonly<{
+  kits?:
+    | readonly Readonly<{
+        id: string;
+        title?: string | null | undefined;
+        maker?: string | null | undefined;
+      }>[]
+    | null
+    | undefined;
+  remakes?: readonly Readonly<{ id: string; kit: string; started: string }>[] | null | undefined;
+  stash?:
+    | readonly Readonly<{
+        id: string;
+        supply: Readonly<{ name: string; maker?: string | null | undefined }>;
+      }>[]
+    | null
+    | undefined;
+}>;
+
+const shownAtOnce = 12;
+
+const leads = (key: string, kind: Entry["kind"], name: string, to: Target, fact?: string | null): Entry => ({
+  key,
+  kind,
+  name,
+  fact: fact ?? undefined,
+  run: () => go(to),
+});
+
+/** The entries of a notebook: kits, remakes by their kit and day, and every supply of the stash. */
+export function entriesOf(book: Findable): readonly Entry[] {
+  const titles = new Map((book.kits ?? []).map((kit) => [kit.id, kit.title ?? kit.id]));
+  return [
+    ...(book.kits ?? []).map((kit) =>
+      leads(
+        `kit ${kit.id}`,
+        "kit",
+        kit.title ?? kit.id,
+        { name: "kit", id: kit.id, tab: "contents" },
+        kit.maker,
+      ),
+    ),
+    ...(book.remakes ?? []).map((remake) =>
+      leads(
+        `remake ${remake.id}`,
+        "remake",
+        titles.get(remake.kit) ?? remake.kit,
+        { name: "remake", id: remake.id, tab: "stand-ins" },
+        `${words.find.kinds.remake}, ${format.date(remake.started)}`,
+      ),
+    ),
+    ...(book.stash ?? []).map((item) =>
+      leads(
+        `stash ${item.id}`,
+        "stash",
+        item.supply.name,
+        { name: "stash-item", id: item.id },
+        item.supply.maker,
+      ),
+    ),
+  ];
+}
+
+const places: readonly Entry[] = [
+  leads("place desk", "place", words.places.desk, { name: "desk" }),
+  leads("place kits", "place", words.places.kits, { name: "kits" }),
+  leads("place stash", "place", words.places.stash, { name: "stash" }),
+  leads("place remakes", "place", words.places.remakes, { name: "remakes" }),
+  leads("place markets", "place", words.places.markets, { name: "markets" }),
+  leads("place keep-safe", "place", words.places.keepSafe, { name: "keep-safe" }),
+];
+
+/**
+ * The entries that hold every word of the text, at most twelve: first those whose name begins with it, then
+ * those with a word that does, then the rest, each in their own order.
+ */
+export function findEntries(entries: readonly Entry[], text: string): readonly Entry[] {
+  const whole = foldWords(text);
+  const wanted = whole.split(" ");
+  const ranked = entries.flatMap((entry) => {
+    const name = foldWords(entry.name);
+    const all = `${name} ${foldWords(entry.fact ?? words.find.kinds[entry.kind])}`;
+    if (!wanted.every((word) => all.includes(word))) return [];
+    return [{ entry, rank: name.startsWith(whole) ? 0 : ` ${name}`.includes(` ${whole}`) ? 1 : 2 }];
+  });
+  return ranked
+    .toSorted((a, b) => a.rank - b.rank)
+    .slice(0, shownAtOnce)
+    .map(({ entry }) => entry);
+}
+
+/** Everything that can be found just now. */
+export function useEntries(): readonly Entry[] {
+  const offered = useOfferedLists();
+  const keysOn = useKeysOn();
+  return useMemo(() => {
+    const acts = [...offered.values()]
+      .flat()
+      .map((act): Entry => ({ key: `act ${act.name}`, kind: "act", name: act.name, run: act.run }));
+    const keys: Entry = {
+      key: "act keys",
+      kind: "act",
+      name: keysOn ? words.find.keysOff : words.find.keysOn,
+      run: () => setKeysOn(!keysOn),
+    };
+    return [...acts, keys, ...places];
+  }, [offered, keysOn]);
+}

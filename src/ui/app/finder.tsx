@@ -1,0 +1,76 @@
+import { useId, useRef, useState } from "react";
+import { useCombobox } from "../parts/use-combobox.ts";
+import { words } from "../words/index.ts";
+import { type Entry, findEntries, useEntries } from "./entries.ts";
+import styles from "./finder.module.css";
+import { useKey } from "./keys.ts";
+
+/** The one search field: finds kits, supplies, remakes, places and acts by name, and goes there. */
+export function Finder() {
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  const [text, setText] = useState("");
+  const entries = useEntries();
+  const found = text.trim() === "" ? [] : findEntries(entries, text);
+  const box = useCombobox({
+    count: found.length,
+    onPick: (index) => {
+      setText("");
+      field.current?.blur();
+      found[index]?.run();
+    },
+  });
+  useKey(words.find.key, () => field.current?.focus());
+  const showsList = box.open && text.trim() !== "";
+  return (
+    <search className={styles.finder}>
+      <label htmlFor={id} className={styles.label} data-filled={text !== "" || undefined}>
+        <span className={styles.long}>{words.find.label}</span>
+        <span className={styles.short} aria-hidden="true">
+          {words.find.short}
+        </span>
+      </label>
+      <input
+        {...box.inputProps}
+        ref={field}
+        id={id}
+        type="text"
+        className={styles.field}
+        value={text}
+        onChange={(event) => {
+          setText(event.currentTarget.value);
+          box.show(0);
+        }}
+        onBlur={() => box.close()}
+      />
+      <span className={styles.key} aria-hidden="true">
+        <kbd>{words.find.key}</kbd>
+      </span>
+      <ul
+        {...box.listProps}
+        aria-label={words.find.label}
+        hidden={!showsList || found.length === 0}
+        className={styles.list}
+      >
+        {found.map((entry, index) => (
+          <li key={entry.key} {...box.optionProps(index)} className={styles.option}>
+            <EntryText entry={entry} />
+          </li>
+        ))}
+      </ul>
+      {showsList && found.length === 0 && <p className={styles.none}>{words.find.none(text.trim())}</p>}
+      <span role="status" className="visually-hidden">
+        {showsList ? words.find.found(found.length) : ""}
+      </span>
+    </search>
+  );
+}
+
+function EntryText({ entry }: Readonly<{ entry: Entry }>) {
+  return (
+    <>
+      <span>{entry.name}</span>
+      <span className={styles.kind}>{entry.fact ?? words.find.kinds[entry.kind]}</span>
+    </>
+  );
+}

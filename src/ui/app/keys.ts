@@ -1,0 +1,74 @@
+import { useEffect, useRef } from "react";
+import { create } from "zustand";
+
+const kept = "understudy.single-keys";
+
+const useKeys = create<{ on: boolean }>(() => ({ on: read() }));
+
+function read(): boolean {
+  try {
+    return localStorage.getItem(kept) !== "off";
+  } catch {
+    return true; // storage is shut off: keys work, only the choice is not kept
+  }
+}
+
+/** Whether single-key shortcuts are on. */
+export const useKeysOn = (): boolean => useKeys((state) => state.on);
+
+/** Turns single-key shortcuts on or off, and keeps the choice on this device. */
+export function setKeysOn(on: boolean): void {
+  useKeys.setState({ on });
+  try {
+    localStorage.setItem(kept, on ? "on" : "off");
+  } catch {
+    // not kept, see `read`
+  }
+}
+
+const writes = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement &&
+  (target.isContentEditable || target.matches("textarea, select, input:not([type=radio], [type=checkbox])"));
+
+/** A single key that does something wherever nothing is being written and no dialog is open. */
+export function useKey(key: string, act: () => void): void {
+  const on = useKeysOn();
+  const latest = useLatest(act);
+  useEffect(() => {
+    if (!on) return undefined;
+    return onKey((event) => {
+      if (event.key !== key || event.ctrlKey || event.metaKey || event.altKey) return;
+      if (writes(event.target) || document.querySelector("dialog[open]")) return;
+      event.preventDefault();
+      latest.current();
+    });
+  }, [key, on, latest]);
+}
+
+/** Ctrl or Cmd and a letter, outside of fields, which have an undo of their own. `shift` says with Shift or without. */
+export function useChord(letter: string, shift: boolean, act: () => void): void {
+  const latest = useLatest(act);
+  useEffect(
+    () =>
+      onKey((event) => {
+        const isChord = (event.ctrlKey || event.metaKey) && event.shiftKey === shift && !event.altKey;
+        if (!isChord || event.key.toLowerCase() !== letter || writes(event.target)) return;
+        event.preventDefault();
+        latest.current();
+      }),
+    [letter, shift, latest],
+  );
+}
+
+function onKey(handle: (event: KeyboardEvent) => void): () => void {
+  addEventListener("keydown", handle);
+  return () => removeEventListener("keydown", handle);
+}
+
+function useLatest(act: () => void) {
+  const latest = useRef(act);
+  useEffect(() => {
+    latest.current = act;
+  });
+  return latest;
+}

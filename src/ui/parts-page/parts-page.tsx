@@ -1,0 +1,21 @@
+import { Page } from "../parts/index.ts";
+import { words } from "../words/index.ts";
+import { ActsAndFields } from "./acts-and-fields.tsx";
+import { Blocks } from "./blocks.tsx";
+import { Figures } from "./figures.tsx";
+import { Ground } from "./ground.tsx";
+import { sheet } from "./sheet-words.ts";
+import { TypeSheet } from "./type-sheet.tsx";
+
+/** The sheet of parts: everything the screens are made of, once, in every state. */
+export function PartsPage() {
+  return (
+    <Page place={words.places.parts} title={words.places.parts} margin={sheet.address} leadMore={sheet.lead}>
+      <Ground />
+      <TypeSheet />
+      <ActsAndFields />
+      <Figures />
+      <Blocks />
+    </Page>
+  );
+}
