@@ -1,0 +1,87 @@
+import type { Family } from "../traits.ts";
+import { hexOfWord } from "./colour-words.ts";
+import type { Found } from "./piece.ts";
+import type { Run } from "./rest.ts";
+
+const coloured: readonly Family[] = ["marker", "liner", "colour-pencil", "paint", "ink", "pastel"];
+
+const mayHaveColour = (family: Family): boolean => hasColour(family) || family === "paper";
+
+/** Whether things of this family are told apart by their colour. */
+export const hasColour = (family: Family): boolean => coloured.includes(family);
+
+const hexPattern = /#(?:[0-9a-f]{6}|[0-9a-f]{3})(?![\p{L}\p{N}])/iu;
+
+/** A hex colour written out, `#6b7d3a` or `#673`. */
+export function readHex(text: string): Found | null {
+  const match = hexPattern.exec(text);
+  if (!match) return null;
+  const digits = match[0].slice(1).toLowerCase();
+  const hex = `#${digits.length === 3 ? [...digits].map((digit) => digit + digit).join("") : digits}`;
+  return {
+    start: match.index,
+    end: match.index + match[0].length,
+    text: match[0],
+    field: "colour.hex",
+    value: hex,
+    reads: hex,
+  };
+}
+
+const part = (run: Run, from: number, to: number): Run => ({
+  start: run.start + from,
+  end: run.start + to,
+  text: run.text.slice(from, to),
+});
+
+/** The longest stretch of whole words in the run that is a known colour: "Kvitlyng dark green" has "dark green". */
+function knownIn(run: Run): Run | null {
+  const words = [...run.text.matchAll(/[\p{L}\p{N}'’-]+/gu)];
+  for (let length = Math.min(words.length, 3); length > 0; length -= 1)
+    for (let first = words.length - length; first >= 0; first -= 1) {
+      const [from, last] = [words[first], words[first + length - 1]];
+      if (!from || !last) continue;
+      const stretch = part(run, from.index, last.index + last[0].length);
+      if (hexOfWord(stretch.text)) return stretch;
+    }
+  return null;
+}
+
+/** Makers and codes are written with capitals or digits; a colour is a run of small letters. */
+const smallWords = /(?:^|\s)(\p{Ll}[\p{Ll}'’-]*(?:\s+\p{Ll}[\p{Ll}'’-]*)*)$/u;
+
+/** Two words that begin the line: there a capital may only be the sentence's ("Fog blue gouache"). */
+const firstWords = /^(\p{L}\p{Ll}+\s\p{Ll}+)$/u;
+
+function namedIn(run: Run): Run | null {
+  const words = (run.start === 0 && firstWords.exec(run.text)?.[1]) || smallWords.exec(run.text)?.[1];
+  return words ? part(run, run.text.length - words.length, run.text.length) : null;
+}
+
+/**
+ * The stretch of a run in which a colour stands. "fog blue" is a name of its own although only "blue" is
+ * known: the small words around a known one belong to it, and then no hex is given.
+ */
+function colourIn(run: Run): Run | null {
+  const known = knownIn(run);
+  const named = namedIn(run);
+  if (known && named && named.start <= known.start && known.end <= named.end) return named;
+  return known ?? named;
+}
+
+const isKnown = (run: Run): boolean => hexOfWord(run.text) !== null;
+
+/**
+ * The colour words of a line, out of what nothing else has read.
+ * @param runs in order; `after` is where the word that names the kind ends: a colour mostly follows it
+ * @returns the name with the hex it is known for, or null when the line names no colour
+ */
+export function readColourName(runs: readonly Run[], family: Family, after: number): Found | null {
+  if (!mayHaveColour(family)) return null;
+  const found = runs.flatMap((run) => colourIn(run) ?? []);
+  const candidates = hasColour(family) ? found : found.filter(isKnown);
+  const best = candidates.find(isKnown) ?? candidates.find((run) => run.start >= after) ?? candidates[0];
+  if (!best) return null;
+  const name = best.text.toLowerCase().replace(/\s+/g, " ");
+  return { ...best, field: "colour", value: name, reads: `colour: ${name}` };
+}

@@ -1,0 +1,12 @@
+/**
+ * Read: lines as people write them ("2 gouache tubes moss 15 ml") into supplies, and where each part stands.
+ *
+ * Units    millimetres, grams per square metre, millilitres, whatever the line was written in.
+ * Sources  ISO 216 and US sheet names, the inch of 25.4 mm, Colour Index names, CSS colour names; trade words
+ *          ("cold pressed", "rigger") are common practice, no source.
+ * Rule     what is not said is left open, what is not understood is kept in the name and reported.
+ */
+export { hexOfWord } from "./colour-words.ts";
+export { type KnownNames, type LineReading, readLine } from "./line.ts";
+export { readLines } from "./lines.ts";
+export type { Piece } from "./piece.ts";
