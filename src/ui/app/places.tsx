@@ -1,12 +1,18 @@
-import type { ReactNode } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { ButtonLink, Empty, Page } from "../parts/index.ts";
-import { PartsPage } from "../parts-page/parts-page.tsx";
 import { words } from "../words/index.ts";
 import { placeOf, type Route } from "./route.ts";
 
+const PartsPage = lazy(() =>
+  import("../parts-page/parts-page.tsx").then((module) => ({ default: module.PartsPage })),
+);
+
 type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name: Name }>) => ReactNode }>;
 
-/** Each address and what it shows: the one place where a screen is wired in. */
+/**
+ * Each address and what it shows: the one place where a screen is wired in. Load a screen with `lazy`, so that
+ * the first visit is light, and give it `key={route.id}` where it is about one thing, so that it starts afresh.
+ */
 const screens: Screens = {
   desk: (route) => <NotYet route={route} />,
   kits: (route) => <NotYet route={route} />,
@@ -25,7 +31,7 @@ const screens: Screens = {
 export function Screen({ route }: Readonly<{ route: Route }>) {
   // The table is keyed by the name the route itself carries; TypeScript cannot follow that through a union.
   const screen = screens[route.name] as (route: Route) => ReactNode;
-  return screen(route);
+  return <Suspense fallback={null}>{screen(route)}</Suspense>;
 }
 
 function NotYet({ route }: Readonly<{ route: Route }>) {

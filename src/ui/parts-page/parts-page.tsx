@@ -5,6 +5,7 @@ import { Blocks } from "./blocks.tsx";
 import { Figures } from "./figures.tsx";
 import { Ground } from "./ground.tsx";
 import { sheet } from "./sheet-words.ts";
+import { Pairs, Swatches } from "./swatches.tsx";
 import { TypeSheet } from "./type-sheet.tsx";
 
 /** The sheet of parts: everything the screens are made of, once, in every state. */
@@ -12,6 +13,8 @@ export function PartsPage() {
   return (
     <Page place={words.places.parts} title={words.places.parts} margin={sheet.address} leadMore={sheet.lead}>
       <Ground />
+      <Swatches />
+      <Pairs />
       <TypeSheet />
       <ActsAndFields />
       <Figures />

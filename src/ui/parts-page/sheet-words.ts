@@ -18,6 +18,15 @@ export const sheet = {
       board: "board",
     },
   },
+  swatches: {
+    title: "Swatches, by family",
+    note: "Same item, same marks: the seed is its id. At 24 px only the gesture is left.",
+  },
+  pairs: {
+    title: "Pairs",
+    note: "Where both halves are one family they share one hand: only the colour changes at the seam.",
+    gap: "nothing close",
+  },
   type: {
     title: "Type",
     note: "Besley for titles, single figures and margin notes; Source Sans 3 for the rest.",
@@ -81,7 +90,7 @@ export const sheet = {
     tier: "Tier",
     costs: "Costs, SEK",
     gain: "What I would use",
-    says: "",
+    says: "Pays or not",
     abroad: "Costs, JPY",
     together: "Together",
     nearness: "How near",

@@ -5,6 +5,8 @@ import styles from "./table.module.css";
 export type Column<Row> = Readonly<{
   key: string;
   head: ReactNode;
+  /** The head is only read out: for words that belong to the amounts before them. */
+  headHidden?: boolean;
   cell: (row: Row) => ReactNode;
   /** `end` for amounts and counts, so that their decimal marks stand under each other. */
   align?: "start" | "end";
@@ -59,7 +61,7 @@ export function Table<Row>(props: Props<Row>) {
                 className={classes(styles.headCell, column.align === "end" && styles.end)}
                 style={column.width === undefined ? undefined : { width: column.width }}
               >
-                {column.head}
+                {column.headHidden ? <span className="visually-hidden">{column.head}</span> : column.head}
               </th>
             ))}
           </tr>

@@ -43,13 +43,16 @@ export function readDate(written: string, names: MonthNames): Reading {
   return readPieces([first, second, third], text);
 }
 
+/** Words that stand between the pieces of a date: ordinal endings, small words, and the marks of East Asian dates. */
+const ignored = /^(st|nd|rd|th|of|de|den|le|der|[年月日년월일])$/i;
+
 type Piece = Readonly<{ figure: number; width: number; isName: boolean }>;
 
 /** The figures and month names of a text in their order; empty when anything else is in it. */
 function figuresAndNames(text: string, names: MonthNames): readonly Piece[] {
   const pieces = text.match(/\d+|\p{L}+/gu) ?? [];
   const read = pieces
-    .filter((piece) => !/^(st|nd|rd|th|of|de|den|le|der)$/i.test(piece))
+    .filter((piece) => !ignored.test(piece))
     .map((piece) => {
       if (/^\d/.test(piece)) return { figure: Number(piece), width: piece.length, isName: false };
       const month = names.get(bare(piece));

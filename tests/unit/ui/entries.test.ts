@@ -1,0 +1,29 @@
+import { expect, it } from "vitest";
+import { entriesOf, findEntries } from "../../../src/ui/app/entries.ts";
+
+// No outside source: the order of what is found is our own. Names are invented.
+const entries = entriesOf({
+  kits: [{ id: "k1", title: "Low light, ebb tide", maker: "Skarvholm Parcel" }],
+  remakes: [{ id: "r1", kit: "k1", started: "2026-05-02" }],
+  stash: [
+    { id: "s1", supply: { name: "Gouache, ljus grön" } },
+    { id: "s2", supply: { name: "Light ochre" } },
+  ],
+});
+const found = (text: string) => findEntries(entries, text).map((entry) => entry.key);
+
+it("puts names that begin with the text first, then words that do", () => {
+  expect(found("light")).toEqual(["stash s2", "kit k1", "remake r1"]);
+});
+
+it("finds every word in any order, without case and accents", () => {
+  expect(found("GRON gouache")).toEqual(["stash s1"]);
+});
+
+it("finds a kit by its maker", () => {
+  expect(found("skarv")).toEqual(["kit k1"]);
+});
+
+it("finds nothing for what is nowhere", () => {
+  expect(found("zinc")).toEqual([]);
+});
