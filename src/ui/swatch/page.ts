@@ -35,7 +35,7 @@ export function pageOf(
 ): Page {
   const { width, height, scale = 1 } = size;
   const least = Math.min(width, height);
-  const margin = least < 34 ? 2 : 3 + 0.06 * least;
+  const margin = least < 34 ? 2 : 2 + 0.08 * least;
   return {
     width,
     height,

@@ -117,10 +117,10 @@ function build(shape: Shape, widthMm: number | null | undefined, page: Page): Bu
   const wanted = page.level === "gesture" ? 0.8 * box.h : widthMm ? widthMm * page.mm : 0.22 * box.h;
   const wide = Math.max(0.05 * box.h, Math.min(wanted, (0.86 * box.h) / flare));
   const length = Math.min(hairs[shape].length * wide, 0.62 * box.w);
-  const hair = Math.max(box.x + 0.16 * box.w, page.width / 2 - 0.5 * length);
+  const centre = page.width > 2 * page.height ? 0.5 * page.width : box.x + box.w - 0.52 * length;
+  const hair = Math.max(box.x + 0.16 * box.w, centre - 0.5 * length);
   const ferrule = hair - Math.min(1.35 * wide + 0.03 * box.w, 0.26 * box.w);
-  const natural = 4.5 * wide + 0.5 * box.w;
-  const handle = Math.max(box.x, ferrule - natural);
+  const handle = ferrule - (3.4 * wide + 70 * (page.mm / 3.78));
   return {
     y: page.height / 2,
     half: wide / 2,

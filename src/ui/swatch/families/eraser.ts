@@ -23,7 +23,7 @@ const sleeve = lab(48, -5, 1);
 function kneaded(tone: Lab, page: Page): Mark[] {
   const { box, random } = page;
   const waver = noiseFrom(random);
-  const [rx, ry] = [box.w * 0.47, Math.min(box.h * 0.47, box.w * 0.34)];
+  const [rx, ry] = [Math.min(box.w * 0.47, box.h), Math.min(box.h * 0.47, box.w * 0.34)];
   const [x, y] = [box.x + box.w / 2, box.y + box.h * 0.48];
   const ring = (cx: number, cy: number, sx: number, sy: number, rough: number): Point[] =>
     times(22, (i) => {
@@ -31,7 +31,7 @@ function kneaded(tone: Lab, page: Page): Mark[] {
       const size = 1 + rough * waver(1.7 * (1 + Math.cos(turn)) + 2.2 * (1 + Math.sin(turn)));
       return [cx + sx * size * Math.cos(turn), cy + sy * size * Math.sin(turn)];
     });
-  const lump = ring(x, y, rx, ry, 0.13);
+  const lump = ring(x, y, rx, ry, 0.17);
   const drop = 0.05 * box.h;
   const marks: Mark[] = [
     { d: blob(lump.map(([px, py]): Point => [px + 0.5 * drop, py + drop])), fill: hex(shade(tone, -18)) },
@@ -118,7 +118,8 @@ function solid(box: Box, deep: number, worn: number): Readonly<{ front: string; 
 function blockBox(page: Page, deep: number): Box {
   const { box } = page;
   const h = Math.min(0.86 * box.h, 0.62 * box.w) - deep;
-  return { x: box.x, y: box.y + (box.h - h + deep) / 2 - 0.02 * box.h, w: box.w - deep, h };
+  const w = Math.min(box.w - deep, 2.6 * h);
+  return { x: box.x + (box.w - w - deep) / 2, y: box.y + (box.h - h + deep) / 2 - 0.02 * box.h, w, h };
 }
 
 /** A block in a cardboard sleeve with one corner rubbed round. */

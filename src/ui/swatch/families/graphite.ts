@@ -25,7 +25,7 @@ function leadOf(core: Core, soft: number): Lead {
   return {
     width: broad * (1.05 + 1.7 * soft),
     pitch: broad * (3.3 - 0.4 * soft),
-    tooth: (core === "charcoal" ? 6 : 0) + 2 + 9 * soft,
+    tooth: (core === "charcoal" ? 10 : 0) + 4 + 16 * soft,
     soft: 0.62 - 0.25 * soft,
   };
 }

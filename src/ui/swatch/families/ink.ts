@@ -2,7 +2,7 @@ import type { Lab } from "../../../engine/colour/index.ts";
 import type { SupplyOf } from "../../../engine/supply/index.ts";
 import type { Mark } from "../drawing.ts";
 import { grain, type Page, times, within } from "../page.ts";
-import { type Box, blob, curve, ellipse, type Point, polygon, rectangle } from "../path.ts";
+import { type Box, blob, curve, type Point, polygon, rectangle } from "../path.ts";
 import { noiseFrom } from "../random.ts";
 import { hex, lab, mix, shade } from "../shade.ts";
 
@@ -15,8 +15,9 @@ const shine = lab(97, -0.5, 0.5);
 function bottleBox(page: Page): Box {
   const { box } = page;
   const alone = box.w < 1.15 * box.h;
-  const w = Math.min(box.w, (alone ? 0.86 : 0.64) * box.h);
-  return { x: alone ? box.x + (box.w - w) / 2 : box.x, y: box.y, w, h: box.h };
+  const w = Math.min(box.w, (alone ? 0.86 : 0.68) * box.h);
+  const aside = alone ? 0.5 : box.w < 2 * box.h ? 0.24 : 0;
+  return { x: box.x + aside * (box.w - w), y: box.y, w, h: box.h };
 }
 
 /** Half of a bottle's outline from neck to foot, mirrored: shares of its box. */
@@ -72,7 +73,7 @@ function strokeShape(page: Page, from: number): Point[] {
   const waver = noiseFrom(random);
   const to = box.x + box.w;
   const count = 26;
-  const centre = (t: number) => box.y + box.h * (0.47 + 0.09 * Math.sin(5.2 * t - 0.4) - 0.12 * t * t);
+  const centre = (t: number) => box.y + box.h * (0.45 + 0.1 * Math.sin(5.2 * t - 0.4) - 0.12 * t * t);
   const thick = (t: number) =>
     0.29 * box.h * Math.min(1, 0.45 + 5 * t) * (1 - 0.9 * Math.max(0, (t - 0.62) / 0.38) ** 1.3);
   const side =
@@ -85,7 +86,21 @@ function strokeShape(page: Page, from: number): Point[] {
   return [...times(count, side(-1)), ...times(count, side(1)).toReversed()];
 }
 
-function drops(page: Page): Point[][] {
+/** Where there is no room for a long stroke: a small swash, thick and thin. */
+function swash(page: Page, from: number): Point[] {
+  const { box } = page;
+  const long = box.x + box.w - from;
+  const side =
+    (sign: number) =>
+    (i: number): Point => {
+      const t = i / 20;
+      const y = box.y + box.h * (0.34 + 0.11 * Math.cos(8.4 * t + 0.5) - 0.06 * t);
+      return [from + long * t, y + sign * 0.062 * box.h * Math.sin(Math.PI * t) ** 0.7];
+    };
+  return [...times(21, side(-1)), ...times(21, side(1)).toReversed()];
+}
+
+function drops(page: Page, from: number): Point[][] {
   const { box, random } = page;
   const spot = (x: number, y: number, r: number) => {
     const waver = noiseFrom(random);
@@ -96,7 +111,7 @@ function drops(page: Page): Point[][] {
     });
   };
   const right = box.x + box.w;
-  const unit = 0.075 * box.h;
+  const unit = Math.min(0.075 * box.h, 0.13 * (right - from));
   return [
     spot(right - 4.6 * unit - within(random, 0, unit), box.y + box.h - 1.7 * unit, 1.25 * unit),
     spot(right - 2.6 * unit, box.y + box.h - 1.1 * unit, 0.62 * unit),
@@ -142,15 +157,12 @@ export function drawInk(_supply: SupplyOf<"ink">, colour: Lab, page: Page): Mark
   const bottleMarks = [...drawn, surface, light, lip];
   const from = place.x + place.w + 0.09 * page.box.h;
   if (page.box.w < 1.15 * page.box.h) return bottleMarks;
-  const pooled = blob(strokeShape(page, from));
-  const spots = drops(page);
+  const short = page.box.w < 2 * page.box.h;
+  const pooled = blob(short ? swash(page, from) : strokeShape(page, from));
+  const spots = drops(page, from);
   const rim = 1.2 * grain(page);
   return [
     ...bottleMarks,
     { d: pooled + spots.map(blob).join(""), fill: own, stroke: deep, strokeWidth: rim, round: true },
-    {
-      d: ellipse(from + 0.2 * page.box.h, page.box.y + 0.44 * page.box.h, 0.018 * page.box.h),
-      fill: hex(mix(colour, shine, 0.3)),
-    },
   ];
 }

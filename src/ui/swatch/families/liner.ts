@@ -39,7 +39,7 @@ function coil(page: Page, y: number, height: number, width: number): string {
     const turn = (2 * Math.PI * i) / 10 - Math.PI / 2;
     const size = 1 + 0.08 * waver(i / 10);
     return [
-      start + (loop * i) / 10 + 0.48 * height * size * Math.cos(turn),
+      start + (loop * i) / 10 + 0.55 * height * size * Math.cos(turn),
       y + 0.5 * height * size * Math.sin(turn),
     ];
   });
@@ -53,7 +53,7 @@ function bandOf(page: Page, top: number, height: number): Band {
   const { box } = page;
   const slant = 0.55 * height;
   const room = box.w - slant;
-  return { top, height, slant, from: box.x + 0.2 * room, to: box.x + 0.8 * room };
+  return { top, height, slant, from: box.x + 0.22 * room, to: box.x + 0.78 * room };
 }
 
 function filled(band: Band, page: Page): string {
@@ -64,6 +64,19 @@ function filled(band: Band, page: Page): string {
   const top = times(count, (i): Point => [along(i) + band.slant, band.top + rough()]);
   const foot = times(count, (i): Point => [along(i), band.top + band.height + rough()]);
   return polygon([...top, ...foot.toReversed()]);
+}
+
+/** Where strokes did not quite meet: slits of paper, more of them towards the sides. */
+function slits(band: Band, page: Page): string {
+  const { random } = page;
+  return times((band.to - band.from) / 8, () => {
+    const side = random() < 0.5 ? -1 : 1;
+    const out = 1 - 0.8 * random() ** 1.4;
+    const x = (band.from + band.to) / 2 + side * out * 0.49 * (band.to - band.from);
+    const [low, long] = [within(random, 0, 0.5), within(random, 0.25, 0.5)];
+    const y = band.top + band.height * (1 - low);
+    return dash(x + band.slant * low, y, band.slant * long, -band.height * long);
+  }).join("");
 }
 
 function openStrokes(band: Band, page: Page, width: number): string {
@@ -101,12 +114,12 @@ function strokesOf(supply: SupplyOf<"liner">, page: Page) {
     const rows = [0.15, 0.5, 0.85].map((share) => ruled(page, at(share), 0));
     return { width: Math.max(width, 0.5), lines: rows.join(""), band: null };
   }
-  const band = bandOf(page, at(0.3), 0.36 * box.h);
+  const band = bandOf(page, at(0.31), 0.34 * box.h);
   const lines = [
     ruled(page, at(0.04), inset),
     ruled(page, at(0.17), inset),
     openStrokes(band, page, width),
-    coil(page, at(0.86), 0.24 * box.h - width, width),
+    coil(page, at(0.87), 0.21 * box.h, width),
   ];
   return { width, lines: lines.join(""), band };
 }
@@ -116,7 +129,9 @@ export function drawLiner(supply: SupplyOf<"liner">, colour: Lab, page: Page): M
   const { width, lines, band } = strokesOf(supply, page);
   const ink = hex(colour);
   const drawn: Mark = { d: lines, stroke: ink, strokeWidth: Math.round(width * 100) / 100, round: true };
-  return band ? [drawn, { d: filled(band, page), fill: ink }] : [drawn];
+  if (!band) return [drawn];
+  const slit: Mark = { d: slits(band, page), stroke: page.ground, strokeWidth: 0.6, round: true };
+  return [drawn, { d: filled(band, page), fill: ink }, slit];
 }
 
 /** The same lines in grey, the patch left empty: a liner of unknown colour. */

@@ -31,11 +31,17 @@ type End = (t: number) => number;
 
 /** How far the end of a pass lies inside the pass's box, in heights of the pass. */
 const ends: Readonly<Record<Tip, Readonly<{ out: End; back: End; turn: End }>>> = {
-  chisel: { out: (t) => 0.34 * (1 - t), back: (t) => 0.3 * (1 - t), turn: (t) => 0.3 * t },
+  chisel: { out: slant(0.34, 1), back: slant(0.3, 1), turn: slant(0.28, -1) },
   bullet: { out: round(0.42), back: round(0.42), turn: round(0.42) },
-  fine: { out: (t) => 0.07 * (1 - t), back: (t) => 0.08 * (1 - t), turn: (t) => 0.07 * t },
-  brush: { out: round(0.36), back: (t) => 0.8 * Math.abs(2 * t - 0.96) ** 0.9, turn: round(0.34) },
+  fine: { out: slant(0.07, 1), back: slant(0.08, 1), turn: slant(0.06, -1) },
+  brush: { out: round(0.36), back: (t) => 0.85 * Math.abs(2 * t - 0.98) ** 1.25, turn: round(0.34) },
 };
+
+/** A slanting end with its corners worn: leaning right towards the top (`side` 1) or the foot (−1). */
+function slant(depth: number, side: 1 | -1): End {
+  const worn = (t: number) => 0.07 * Math.max(0, 1 - t / 0.09) ** 2;
+  return (t) => depth * (side > 0 ? 1 - t : t) + worn(t) + worn(1 - t);
+}
 
 function round(depth: number): End {
   return (t) => depth * (1 - Math.sqrt(Math.max(0, 1 - (2 * t - 1) ** 2)));
@@ -54,7 +60,7 @@ function edge(pass: Pass, at: "top" | "foot", page: Page, from: number, to: numb
   });
 }
 
-const sides = [0.06, 0.14, 0.24, 0.36, 0.5, 0.64, 0.76, 0.86, 0.94];
+const sides = [0.02, 0.05, 0.1, 0.16, 0.24, 0.36, 0.5, 0.64, 0.76, 0.84, 0.9, 0.95, 0.98];
 const atHeight = (pass: Pass, y: number) => Math.min(1, Math.max(0, (y - pass.top) / (pass.foot - pass.top)));
 
 function outline(pass: Pass, page: Page): Point[] {
@@ -112,7 +118,7 @@ export function passes(tip: Tip, page: Page): readonly [Pass, Pass] {
 function pool(pass: Pass, page: Page): Point[] {
   const deep = pass.foot - pass.top;
   const y = (t: number) => pass.top + t * deep;
-  const thick = Math.min(0.09 * deep, 0.05 * page.box.w);
+  const thick = Math.min(0.055 * deep, 0.03 * page.box.w);
   const steps = times(11, (i) => 0.04 + 0.092 * i);
   return [
     ...steps.map((t): Point => [pass.right(t), y(t)]),

@@ -27,14 +27,17 @@ function bodyOf(page: Page): Body {
 /** Where the paint stops covering at height y: bristles that run dry in clumps. */
 function reach(body: Body, y: number): number {
   const { box } = body;
-  const share = 0.8 + 0.075 * body.clump((4.5 * (y - box.y)) / box.h);
+  const at = (y - box.y) / box.h;
+  const share = 0.79 + 0.07 * body.clump(4.5 * at) + 0.022 * body.clump(60 + 17 * at);
   return box.x + box.w * share;
 }
 
 function leftEdge(body: Body, y: number): number {
   const { box, rows, offsets } = body;
   const row = Math.min(rows - 1, Math.max(0, Math.floor((rows * (y - box.y)) / box.h)));
-  return box.x + (offsets[row] ?? 0) + 0.02 * box.h * (1 + body.left((9 * (y - box.y)) / box.h));
+  const at = (y - box.y) / box.h;
+  const waver = 0.02 * (1 + body.left(9 * at)) + 0.006 * body.left(50 + 31 * at);
+  return box.x + (offsets[row] ?? 0) + waver * box.h;
 }
 
 const longEdge = (body: Body, y: number, from: number, to: number, page: Page): Point[] =>
@@ -43,16 +46,17 @@ const longEdge = (body: Body, y: number, from: number, to: number, page: Page): 
     return [x, y + (0.3 + 0.011 * page.height) * body.waver(x / (0.4 * page.height) + y)];
   });
 
-/** Tips and notches down the right edge, one to a bristle. */
+/** Tips and notches down the right edge, one to a bristle; here and there a notch goes deep. */
 function bristles(body: Body, page: Page): Point[] {
   const { box } = body;
-  const pitch = page.level === "gesture" ? box.h / 9 : 1.5 * grain(page);
-  const count = Math.round(box.h / pitch);
-  const long = (page.level === "gesture" ? 0.07 : 0.085) * box.w;
+  const small = page.level === "gesture";
+  const count = Math.round(small ? 9 : box.h / (1.25 * grain(page)));
+  const long = (small ? 0.07 : 0.06) * box.w;
   return times(count, (i) => {
     const y = box.y + (box.h * (i + 0.5)) / count;
-    const tip = reach(body, y) + long * page.random() ** 2.2;
-    const notch = reach(body, y) - 0.5 * long * page.random() ** 1.6;
+    const edge = reach(body, y);
+    const tip = edge + long * page.random() ** 2.6 * (1 + Math.max(0, body.clump(7 + (9 * y) / box.h)));
+    const notch = edge - 0.75 * long * page.random() ** 2;
     return [
       [Math.min(tip, box.x + box.w), y],
       [notch, y + (0.5 * box.h) / count],
@@ -63,7 +67,8 @@ function bristles(body: Body, page: Page): Point[] {
 export function bodyShape(page: Page, body: Body = bodyOf(page)): Point[] {
   const { box } = body;
   const foot = box.y + box.h;
-  const heights = times(page.level === "gesture" ? 6 : 18, (i) => foot - (box.h * (i + 0.5)) / 18);
+  const steps = page.level === "gesture" ? 6 : Math.min(60, box.h / 2.5);
+  const heights = times(steps, (i) => foot - (box.h * (i + 0.5)) / Math.round(steps));
   return [
     ...longEdge(body, box.y, leftEdge(body, box.y + 0.1), reach(body, box.y), page),
     ...bristles(body, page),
@@ -72,28 +77,29 @@ export function bodyShape(page: Page, body: Body = bodyOf(page)): Point[] {
   ];
 }
 
-/** Touches past the edge, where single hairs still leave paint. */
+/** Touches past the edge, where single hairs still leave paint: long near it, then ever shorter. */
 function touches(body: Body, page: Page): string {
   const { box, random } = page;
-  const many = page.level === "full" ? 150 : 60;
+  const many = Math.min(page.level === "full" ? 300 : 120, 1.9 * box.h);
   return times(many, () => {
     const y = box.y + box.h * random();
-    const far = 0.02 + 0.15 * random() ** 1.7 * (1 + 0.5 * body.clump((4.5 * (y - box.y)) / box.h));
+    const lively = 1 + 0.8 * body.clump((4.5 * (y - box.y)) / box.h);
+    const far = -0.01 + 0.14 * random() ** 1.6 * lively;
     const x = reach(body, y) + far * box.w;
+    const length = within(random, 0.25, 1) * (0.055 - 0.28 * far) * box.w;
     const room = box.x + box.w - x;
-    const length = Math.min(room, within(random, 0.4, 1) * (0.05 - 0.2 * (far - 0.02)) * box.w);
-    return length > 0.6 ? sliver(x, y, length, within(random, 0.5, 1.1) * grain(page)) : "";
+    return length > 0.5 && room > length ? sliver(x, y, length, within(random, 0.6, 1.3) * grain(page)) : "";
   }).join("");
 }
 
 /** Bare lines running back into the body from between the bristles. */
 function gaps(body: Body, page: Page): string {
   const { box, random } = page;
-  return times(page.level === "full" ? 42 : 20, () => {
-    const y = box.y + box.h * within(random, 0.03, 0.97);
-    const length = within(random, 0.03, 0.05 + 0.1 * random()) * box.w;
-    const end = reach(body, y) + 0.03 * box.w;
-    return sliver(end - length, y, length, within(random, 0.5, 1.2) * grain(page));
+  return times(Math.min(page.level === "full" ? 70 : 34, 0.5 * box.h), () => {
+    const y = box.y + box.h * within(random, 0.02, 0.98);
+    const length = (0.03 + 0.17 * random() ** 2) * box.w;
+    const end = reach(body, y) + 0.02 * box.w;
+    return sliver(end - length, y, length, within(random, 0.6, 1.7) * grain(page));
   }).join("");
 }
 

@@ -11,22 +11,24 @@ export function drawTag(colour: Lab | null, page: Page): Mark[] {
   const tone = colour ?? lab(94, 0.4, 2.6);
   const h = Math.min(0.82 * box.h, 0.6 * box.w);
   const [top, foot] = [box.y + (box.h - h) / 2, box.y + (box.h + h) / 2];
-  const right = box.x + box.w;
+  const w = Math.min(box.w, 2.2 * h);
+  const left = box.x + (box.w - w) / 2;
+  const right = left + w;
   const cut = 0.34 * h;
   const body: Point[] = [
-    [box.x + cut, top],
+    [left + cut, top],
     [right, top],
     [right, foot],
-    [box.x + cut, foot],
-    [box.x, foot - cut],
-    [box.x, top + cut],
+    [left + cut, foot],
+    [left, foot - cut],
+    [left, top + cut],
   ];
   const thin = page.level === "gesture" ? 0.8 : 1.1;
   const edge = hex(shade(tone, -40));
   return [
     { d: polygon(body), fill: hex(tone), stroke: edge, strokeWidth: thin },
     {
-      d: ellipse(box.x + 0.3 * h, box.y + box.h / 2, 0.08 * h),
+      d: ellipse(left + 0.3 * h, box.y + box.h / 2, 0.08 * h),
       fill: page.ground,
       stroke: edge,
       strokeWidth: thin,

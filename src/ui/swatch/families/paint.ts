@@ -14,5 +14,5 @@ export const drawPaint = (supply: SupplyOf<"paint">, colour: Lab, page: Page): M
   isWash(supply) ? drawWash(supply, colour, page) : drawOpaque(supply, colour, page);
 
 export const paintShape = (supply: SupplyOf<"paint">, page: Page): Point[][] => [
-  isWash(supply) ? washShape(page) : bodyShape(page),
+  isWash(supply) ? washShape(page) : bodyShape({ ...page, level: "gesture" }),
 ];

@@ -122,13 +122,13 @@ export function drawPaper(
   const deep = Math.max(0.6, thickness(supply, page));
   const slip = isStack(supply) ? 1.5 * deep : Math.min(deep, 2);
   const edge = hex(mix(shade(tone, -24), lab(52), 0.25));
-  const stack: Mark = { d: sides(sheet, deep, slip), fill: hex(shade(tone, isStack(supply) ? -26 : -22)) };
+  const stack: Mark = { d: sides(sheet, deep, slip), fill: hex(shade(tone, isStack(supply) ? -17 : -22)) };
   const face: Mark = { d: rectangle(sheet), fill: hex(tone), stroke: edge, strokeWidth: 0.7 };
   if (page.level === "gesture") return [stack, face];
   const marks: Mark[] = [stack];
   if (isStack(supply)) {
     const lines = Math.min((supply.traits?.sheets ?? 20) - 1, Math.floor(deep / 2.4));
-    marks.push({ d: leaves(sheet, deep, slip, lines), stroke: hex(shade(tone, -40)), strokeWidth: 0.6 });
+    marks.push({ d: leaves(sheet, deep, slip, lines), stroke: hex(shade(tone, -34)), strokeWidth: 0.7 });
   }
   marks.push(face);
   if (supply.traits?.use === "canvas")

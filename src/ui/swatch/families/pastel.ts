@@ -2,7 +2,7 @@ import type { Lab } from "../../../engine/colour/index.ts";
 import type { SupplyOf } from "../../../engine/supply/index.ts";
 import type { Mark } from "../drawing.ts";
 import { grain, type Page, paper, times, within } from "../page.ts";
-import { dash, type Point } from "../path.ts";
+import { dash, type Point, sliver } from "../path.ts";
 import { noise2From, noiseFrom } from "../random.ts";
 import { type Hex, hex, mix, shade } from "../shade.ts";
 
@@ -39,13 +39,13 @@ function touched(page: Page, stick: Stick, bare: number): string {
   const tooth = noise2From(random);
   const ragged = noiseFrom(random);
   const row = rowOf(page, stick);
-  const speck = 2.3 * row;
+  const speck = 1.7 * row;
   const parts: string[] = [];
   for (let y = box.y + 0.5 * row; y < box.y + box.h; y += row) {
     const end = box.x + box.w * (stick.body + 0.035 * ragged(y / (4 * row)));
     let from: number | null = null;
     for (let x = box.x; x <= end + row; x += 0.7 * row) {
-      const on = tooth(x / speck, y / (0.7 * speck)) > bare + 0.9 * (1 - fullness(x, y, page, end));
+      const on = tooth(x / speck, y / (0.85 * speck)) > bare + 0.9 * (1 - fullness(x, y, page, end));
       if (on && from === null) from = x;
       if (on || from === null) continue;
       parts.push(
@@ -63,26 +63,23 @@ function touched(page: Page, stick: Stick, bare: number): string {
 }
 
 const rowOf = (page: Page, stick: Stick) =>
-  (page.level === "gesture" ? 2.1 : 1.75 * grain(page)) * (0.6 + 0.4 * stick.fine);
+  (page.level === "gesture" ? 2.1 : 1.3 * Math.max(grain(page), page.height / 150)) *
+  (0.6 + 0.4 * stick.fine);
 
-/** A finger's drag to the right: veils that get thinner and shorter. */
+/** A finger's drag to the right: veils of tapering streaks, each shorter and deeper than the last. */
 function smear(colour: Lab, page: Page, stick: Stick): Mark[] {
   const { box, random } = page;
   const veils = page.level === "gesture" ? 2 : 5;
-  const rows = page.level === "gesture" ? 4 : 11;
-  const start = box.x + box.w * (stick.body - 0.1);
-  const thick = box.h / rows;
+  const start = box.x + box.w * (stick.body - 0.16);
   return times(veils, (i) => {
-    const far = (stick.smear * (veils - i)) / veils;
-    const bend = noiseFrom(random);
-    const d = times(rows, (k) => {
-      const y = box.y + thick * (k + 0.5);
-      const round = 1 - 0.55 * Math.abs((2 * (k + 0.5)) / rows - 1) ** 2.4;
-      const length = box.w * (0.1 + far * round * within(random, 0.75, 1) * (1 + 0.2 * bend(k / 2)));
-      return dash(start, y, Math.max(0, Math.min(length, box.x + box.w - start - 0.4 * thick)), 0);
+    const far = 0.18 + (stick.smear * (veils - i)) / veils;
+    const d = times(15, (k) => {
+      const at = (k + 0.5) / 15;
+      const y = box.y + box.h * (0.04 + 0.92 * at);
+      const length = box.w * far * (1 - 0.22 * Math.abs(2 * at - 1) ** 2) * within(random, 0.78, 1);
+      return sliver(start, y, Math.min(length, box.x + box.w - start), box.h * within(random, 0.1, 0.2));
     }).join("");
-    const tone = mix(colour, paper, 0.84 - (0.3 * i) / veils);
-    return { d, stroke: hex(tone), strokeWidth: Math.round(10 * 0.82 * thick) / 10, round: true };
+    return { d, fill: hex(mix(colour, paper, 0.86 - (0.34 * i) / veils)) };
   });
 }
 

@@ -3,7 +3,7 @@ import type { SupplyOf } from "../../../engine/supply/index.ts";
 import type { Mark } from "../drawing.ts";
 import { grain, type Page, paper, times, within } from "../page.ts";
 import { blob, dash, type Point } from "../path.ts";
-import { noiseFrom } from "../random.ts";
+import { noise2From, noiseFrom } from "../random.ts";
 import { hex, mix, shade } from "../shade.ts";
 
 /** Colour Index names of pigments that settle into the tooth of the paper. From memory. */
@@ -45,35 +45,35 @@ function cut(shape: readonly Point[], level: (x: number) => number, side: 1 | -1
   return kept;
 }
 
+/** Lobed like a cauliflower: big lobes, and small ones on them. */
 function bloomShape(x: number, y: number, r: number, lobes: number, page: Page): Point[] {
-  const waver = noiseFrom(page.random);
-  const count = 30;
+  const waver = noise2From(page.random);
+  const count = 44;
   return times(count, (i) => {
     const turn = (2 * Math.PI * i) / count;
-    const lobe =
-      1 +
-      lobes *
-        (0.5 * waver(3.1 * (1 + Math.cos(turn))) +
-          0.6 * waver(4 * (1 + Math.sin(turn)) + 19) +
-          0.25 * (i % 2));
-    return [x + 1.15 * r * lobe * Math.cos(turn), y + r * lobe * Math.sin(turn)];
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const lobe = 1 + lobes * (waver(1.9 * c + 5, 1.9 * s + 5) + 0.45 * waver(5.5 * c + 20, 5.5 * s + 20));
+    return [x + 1.12 * r * lobe * c, y + r * lobe * s];
   });
 }
 
 /** Where a drop of water pushed the paint outwards: paler, with a rim of its own. */
 function bloom(colour: Lab, page: Page): Mark[] {
   const { box, random } = page;
-  const r = 0.17 * Math.min(box.h, box.w);
-  const x = box.x + box.w - r * 1.75 - within(random, 0, 0.05) * box.w;
-  const y = box.y + box.h * 0.33;
+  const r = 0.2 * Math.min(box.h, box.w);
+  const x = box.x + box.w - r * 1.5 - within(random, 0, 0.04) * box.w;
+  const y = box.y + box.h * within(random, 0.34, 0.4);
   return [
     {
-      d: blob(bloomShape(x, y, r, 0.16, page)),
+      d: blob(bloomShape(x, y, r, 0.3, page)),
       fill: hex(mix(colour, paper, 0.14)),
       stroke: hex(shade(colour, -8)),
       strokeWidth: 0.9 * grain(page),
     },
-    { d: blob(bloomShape(x, y, 0.68 * r, 0.2, page)), fill: hex(mix(colour, paper, 0.28)) },
+    {
+      d: blob(bloomShape(x + 0.1 * r, y - 0.06 * r, 0.66 * r, 0.3, page)),
+      fill: hex(mix(colour, paper, 0.28)),
+    },
   ];
 }
 
