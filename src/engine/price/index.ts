@@ -3,7 +3,7 @@
  * and how it came about.
  *
  * Units    per unit of a line, in the market's currency, rounded to its minor unit; taxes are fractions.
- * Sources  the order of trust is the project's own rule; ISO 216 for sheet areas.
+ * Sources  the order of trust is the project's own rule.
  * Not here Totals, tiers and borders: `worth/`. Exchange: `money/`.
  */
 export {

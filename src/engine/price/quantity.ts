@@ -1,6 +1,5 @@
 import { Decimal, type Figure } from "../money/index.ts";
-import type { Supply } from "../supply/index.ts";
-import { areaOf } from "./area.ts";
+import { type Supply, sheetMm } from "../supply/index.ts";
 import type { Pack } from "./schema.ts";
 
 /** The line's own quantity ÷ the pack's, kept apart so that nothing is lost by dividing early. */
@@ -15,6 +14,12 @@ const ratio = (unit: Ratio["unit"], line: Figure, pack: Figure): Ratio => ({
   pack: new Decimal(pack),
 });
 
+/** Area of a sheet in mm²; null for a size that nobody knows. */
+function areaOf(size: string | readonly [number, number] | null | undefined): Decimal | null {
+  const sides = sheetMm(size);
+  return sides && new Decimal(sides[0]).times(sides[1]);
+}
+
 const millilitresOf = (supply: Supply): number | null =>
   supply.family === "paint" || supply.family === "ink" ? (supply.traits?.ml ?? null) : null;
 
@@ -23,7 +28,7 @@ function sheetsOf(supply: Supply): Sheets {
   if (supply.family !== "paper") return { sheets: null, area: null };
   const { sheets, size, bound } = supply.traits ?? {};
   const loose = bound === null || bound === undefined || bound === "loose";
-  return { sheets: sheets ?? (loose ? 1 : null), area: size ? areaOf(size) : null };
+  return { sheets: sheets ?? (loose ? 1 : null), area: areaOf(size) };
 }
 
 /** Sheets × area on both sides; sheets alone where neither side knows its size. */
