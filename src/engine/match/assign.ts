@@ -15,74 +15,103 @@ export type Assignment = Readonly<{
   columnPrice: number[];
 }>;
 
-/** A way from a row to a column with room: the last column, what it costs, and how each column was reached. */
-type Way = Readonly<{ end: number; length: number; from: ReadonlyMap<number, number>; done: Distances }>;
-type Distances = ReadonlyMap<number, number>;
+/** Where every column with room leads to; a unit set free in one column may be filled in another through it. */
+const pool = -1;
 
-/** Where a search starts, where it may end, and which rows may not move. */
-type Search = Readonly<{
-  row: number;
-  options: readonly Option[];
-  /** A column that the row gives up: a way may end there, at its price. */
-  left: number;
-  frozenBelow: number;
+/** A search from `row` over some of its options to `goal`: the pool, or the column that the row gives up. */
+type Search = Readonly<{ row: number; options: readonly Option[]; goal: number; frozenBelow: number }>;
+
+/** A row's new column. */
+type Step = Readonly<{ row: number; column: number }>;
+
+/** The cheapest way to the goal: its length, the steps back from the goal, and how far each place passed was. */
+type Way = Readonly<{ length: number; steps: readonly Step[]; passed: ReadonlyMap<number, number> }>;
+
+/** What a search knows: how far the places still open are, those done with, and from where each was reached. */
+type Reach = Readonly<{
+  open: Map<number, number>;
+  done: Map<number, number>;
+  /** A column from a row, or from the pool; the pool from a column. */
+  from: Map<number, number>;
 }>;
 
 const hasRoom = ({ rowsOf, capacity }: Assignment, column: number): boolean =>
   (rowsOf[column]?.length ?? 0) < (capacity[column] ?? 0);
 
-function nearest(open: Distances): readonly [number, number] {
-  let [column, least] = [-1, Number.POSITIVE_INFINITY];
-  for (const [candidate, distance] of open) {
-    if (distance < least) [column, least] = [candidate, distance];
-  }
-  return [column, least];
+function reach({ open, done, from }: Reach, place: number, distance: number, origin: number): void {
+  if (done.has(place) || distance >= (open.get(place) ?? Number.POSITIVE_INFINITY)) return;
+  open.set(place, distance);
+  from.set(place, origin);
 }
 
 /**
- * Dijkstra over the columns that are full, from `row` to the cheapest column where a way may end.
- * Only the first step may cost less than 0, and it is common to all ways.
+ * Takes up the options of a row. A column with room leads on to the pool at no cost; of those that nobody
+ * holds yet only the nearest matters, so a thousand spare items do not make the search longer.
  */
-function findWay(at: Assignment, { row, options, left, frozenBelow }: Search): Way | null {
-  const [open, done, from] = [
-    new Map<number, number>(),
-    new Map<number, number>(),
-    new Map<number, number>(),
-  ];
-  const leftPrice = left < 0 ? 0 : (at.columnPrice[left] ?? 0);
-  let [end, length] = [-1, Number.POSITIVE_INFINITY];
-  const relax = (fromRow: number, steps: readonly Option[], soFar: number): void => {
-    for (const { column, cost } of steps) {
-      if (done.has(column)) continue;
-      const distance = soFar + cost - (at.rowPrice[fromRow] ?? 0) - (at.columnPrice[column] ?? 0);
-      const isEnd = column === left || hasRoom(at, column);
-      const whole = distance + (column === left ? leftPrice : 0);
-      const best = isEnd ? length : (open.get(column) ?? Number.POSITIVE_INFINITY);
-      if (whole >= best) continue;
-      from.set(column, fromRow);
-      if (isEnd) [end, length] = [column, whole];
-      else open.set(column, distance);
+function relax(at: Assignment, known: Reach, row: number, options: readonly Option[], soFar: number): void {
+  const price = at.rowPrice[row] ?? 0;
+  let [spare, nearest] = [-1, Number.POSITIVE_INFINITY];
+  for (const { column, cost } of options) {
+    const distance = soFar + cost - price - (at.columnPrice[column] ?? 0);
+    if (at.rowsOf[column]?.length) reach(known, column, distance, row);
+    if (distance < nearest && hasRoom(at, column)) [spare, nearest] = [column, distance];
+  }
+  if (spare < 0 || known.done.has(pool) || nearest >= (known.open.get(pool) ?? Number.POSITIVE_INFINITY)) return;
+  reach(known, pool, nearest, spare);
+  if (!at.rowsOf[spare]?.length) known.from.set(spare, row);
+}
+
+/** From the pool into every column in use: its unit goes free, at the price it had. */
+function refill(at: Assignment, known: Reach, soFar: number): void {
+  for (const column of new Set(at.columnOf)) {
+    if (column >= 0) reach(known, column, soFar - (at.columnPrice[column] ?? 0), pool);
+  }
+}
+
+function nearest(open: ReadonlyMap<number, number>): readonly [number, number] | null {
+  let found: readonly [number, number] | null = null;
+  for (const entry of open) if (!found || entry[1] < found[1]) found = entry;
+  return found;
+}
+
+/** The rows that move, from the goal back to the row where the search began. */
+function stepsBack(at: Assignment, { from }: Reach, { row, goal }: Search): readonly Step[] {
+  const steps: Step[] = [];
+  for (let place = goal; ; ) {
+    const origin = from.get(place) ?? pool;
+    if (place === pool || origin === pool) {
+      place = origin;
+      continue;
     }
-  };
-  relax(row, options, 0);
-  for (
-    let [column, distance] = nearest(open);
-    distance + leftPrice < length;
-    [column, distance] = nearest(open)
-  ) {
-    open.delete(column);
-    done.set(column, distance);
-    for (const holder of at.rowsOf[column] ?? []) {
-      if (holder >= frozenBelow) relax(holder, at.rows[holder] ?? [], distance);
+    steps.push({ row: origin, column: place });
+    if (origin === row) return steps;
+    place = at.columnOf[origin] ?? pool;
+  }
+}
+
+/** Dijkstra. Only the first step may cost less than 0, and it is common to all ways. Null: no way there. */
+function findWay(at: Assignment, search: Search): Way | null {
+  const known: Reach = { open: new Map(), done: new Map(), from: new Map() };
+  relax(at, known, search.row, search.options, 0);
+  for (let here = nearest(known.open); here; here = nearest(known.open)) {
+    const [place, distance] = here;
+    if (place === search.goal) {
+      return { length: distance, steps: stepsBack(at, known, search), passed: known.done };
+    }
+    known.open.delete(place);
+    known.done.set(place, distance);
+    if (place === pool) refill(at, known, distance);
+    for (const holder of at.rowsOf[place] ?? []) {
+      if (holder >= search.frozenBelow) relax(at, known, holder, at.rows[holder] ?? [], distance);
     }
   }
-  return end < 0 ? null : { end, length, from, done };
+  return null;
 }
 
 /** Keeps every reduced cost at or above 0 and those in use at 0, so that the next search may use Dijkstra. */
-function reprice(at: Assignment, row: number, { length, done }: Way): void {
+function reprice(at: Assignment, row: number, { length, passed }: Way): void {
   at.rowPrice[row] = (at.rowPrice[row] ?? 0) + length;
-  for (const [column, distance] of done) {
+  for (const [column, distance] of passed) {
     at.columnPrice[column] = (at.columnPrice[column] ?? 0) + distance - length;
     for (const holder of at.rowsOf[column] ?? []) {
       at.rowPrice[holder] = (at.rowPrice[holder] ?? 0) + length - distance;
@@ -90,25 +119,12 @@ function reprice(at: Assignment, row: number, { length, done }: Way): void {
   }
 }
 
-/** The first column of a way: what its row would get. */
-function firstStep(row: number, { end, from }: Way, at: Assignment): number {
-  let column = end;
-  for (let holder = from.get(column) ?? row; holder !== row; holder = from.get(column) ?? row) {
-    column = at.columnOf[holder] ?? -1;
-  }
-  return column;
-}
-
-/** Walks back from the end, each row on the way moving on to the column it was reached through. */
-function moveAlong(at: Assignment, row: number, { end, from }: Way): void {
-  for (let column = end, holder = -1; holder !== row; ) {
-    holder = from.get(column) ?? row;
-    const before = at.columnOf[holder] ?? -1;
-    const there = at.rowsOf[before];
-    there?.splice(there.indexOf(holder), 1);
-    at.rowsOf[column]?.push(holder);
-    at.columnOf[holder] = column;
-    column = before;
+function move(at: Assignment, steps: readonly Step[]): void {
+  for (const { row, column } of steps) {
+    const before = at.rowsOf[at.columnOf[row] ?? pool];
+    before?.splice(before.indexOf(row), 1);
+    at.rowsOf[column]?.push(row);
+    at.columnOf[row] = column;
   }
 }
 
@@ -129,22 +145,23 @@ export function assign(rows: readonly (readonly Option[])[], capacity: readonly 
     columnPrice: capacity.map(() => 0),
   };
   for (const [row, options] of rows.entries()) {
-    const way = findWay(at, { row, options, left: -1, frozenBelow: 0 });
+    const way = findWay(at, { row, options, goal: pool, frozenBelow: 0 });
     if (!way) return null;
     reprice(at, row, way);
-    moveAlong(at, row, way);
+    move(at, way.steps);
   }
   return at;
 }
 
 /** What it costs in all when one row gets something else, and the others move as suits best. */
-export type Change = Readonly<{ column: number; cost: number; make: () => void }>;
+type Change = Readonly<{ column: number; cost: number; make: () => void }>;
 
 /**
- * The cheapest change that gives `row` one of `options` instead of what it has. One search suffices: an
- * optimal assignment and the changed one differ by one cycle through the row that costs something.
+ * The cheapest change that gives `row` one of `options` instead of what it has. One search suffices: a cheapest
+ * assignment and the changed one differ in one cycle through the row, since any other cycle would cost nothing
+ * or more.
  * @param frozenBelow rows before this one keep what they have
- * @returns null when there is no such change; `make` carries it out, and keeps the prices valid at cost 0 only
+ * @returns null when there is no such change. `make` carries it out; the prices stay valid when it cost nothing
  */
 export function changeOf(
   at: Assignment,
@@ -152,9 +169,8 @@ export function changeOf(
   options: readonly Option[],
   frozenBelow: number,
 ): Change | null {
-  const left = at.columnOf[row] ?? -1;
-  const way = findWay(at, { row, options, left, frozenBelow });
-  if (!way) return null;
-  const cost = way.length - (at.columnPrice[left] ?? 0);
-  return { column: firstStep(row, way, at), cost, make: () => moveAlong(at, row, way) };
+  const goal = at.columnOf[row] ?? pool;
+  const way = findWay(at, { row, options, goal, frozenBelow });
+  const first = way?.steps.at(-1);
+  return way && first ? { column: first.column, cost: way.length, make: () => move(at, way.steps) } : null;
 }
