@@ -74,6 +74,13 @@ describe("readLine", () => {
     });
   });
 
+  it("leaves a whole text unread, and whole", () => {
+    const text = `gouache ${"and more of the same ".repeat(2000)}`;
+    const { supply, leftover } = readLine(text);
+    expect(supply.family).toBe("other");
+    expect(leftover).toEqual([text.trim()]);
+  });
+
   it("treats names of object parts as plain words", () => {
     for (const word of ["__proto__", "constructor", "toString"])
       expect(readLine(`${word} brush`).supply).toEqual({ family: "brush", name: `Brush, ${word}` });

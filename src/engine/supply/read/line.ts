@@ -136,6 +136,17 @@ function notSaid(family: Family, values: ReadonlyMap<string, unknown>): readonly
 const given = (values: ReadonlyMap<string, unknown>, ...fields: readonly string[]) =>
   Object.fromEntries(fields.filter((field) => values.has(field)).map((field) => [field, values.get(field)]));
 
+/** Longer than this it is a text and not one thing: patterns would take long over it and find nothing. */
+const longestLine = 1000;
+
+const unread = (text: string): LineReading => ({
+  qty: 1,
+  supply: { family: "other", name: spokenName(text) },
+  pieces: [],
+  notSaid: [],
+  leftover: [text.trim()],
+});
+
 /**
  * Reads one line as people write it: "2 gouache tubes moss 15 ml".
  * @param known makers and lines to look out for; without them such words are left over
@@ -143,6 +154,7 @@ const given = (values: ReadonlyMap<string, unknown>, ...fields: readonly string[
  *   not understood is in `leftover` and in the name.
  */
 export function readLine(text: string, known: KnownNames = {}): LineReading {
+  if (text.length > longestLine) return unread(text);
   const draft = readPieces(text, known);
   const values = valuesOf(draft);
   const rest = restOf(text, draft.pieces);

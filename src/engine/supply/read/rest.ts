@@ -4,8 +4,8 @@ import type { Span } from "./phrase.ts";
 export type Run = Readonly<Span & { text: string }>;
 
 const joiners = "a|an|the|of|in|on|with|and|for|per|each|at|plus|tips?|und|och";
-const leading = new RegExp(`^(?:[\\s+&/|·:.()\\[\\]–—-]+|(?:${joiners})(?![\\p{L}\\p{N}]))+`, "iu");
-const trailing = new RegExp(`(?:[\\s+&/|·:.()\\[\\]–—-]+|(?<![\\p{L}\\p{N}])(?:${joiners}))+$`, "iu");
+const leading = new RegExp(`^(?:[\\s+&/|·:.()\\[\\]–—-]|(?:${joiners})(?![\\p{L}\\p{N}]))+`, "iu");
+const trailing = new RegExp(`(?:[\\s+&/|·:.()\\[\\]–—-]|(?<![\\p{L}\\p{N}])(?:${joiners}))+$`, "iu");
 
 function trimmed(text: string, start: number): Run | null {
   const front = leading.exec(text)?.[0].length ?? 0;
