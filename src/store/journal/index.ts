@@ -19,6 +19,7 @@ export {
 } from "./change.ts";
 export { checkTouched } from "./check.ts";
 export { difference } from "./difference.ts";
+export { same } from "./fields.ts";
 export { keyOf, rateKey } from "./keys.ts";
 export { type Removed, removedSince } from "./removed.ts";
 export { afterAct, type Entry, noStacks, type Stacks, stacksAfter, undoLimit } from "./stacks.ts";

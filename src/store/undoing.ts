@@ -1,0 +1,64 @@
+import { failed, refusal, type Stored, stored } from "./faults.ts";
+import type { Entry } from "./journal/index.ts";
+import { reload } from "./opening.ts";
+import { dropLast, flush, report, shown, took } from "./saving.ts";
+import { type Session, showBook, showSaving } from "./state.ts";
+
+type Direction = "undo" | "redo";
+
+const nothingTo = (direction: Direction) =>
+  failed(
+    refusal({
+      place: "this book",
+      problem: `There is nothing to ${direction}.`,
+      remedy: "Go on from what is there.",
+    }),
+  );
+
+/** Undo and redo are one thing: taking back the latest act about an entry. */
+async function takeBack(session: Session, entry: Entry, kind: Direction): Promise<Stored<null>> {
+  const { repository, revision, tools } = session;
+  const act = await repository.act(entry.latest);
+  if (!act.ok) return act;
+  if (!act.value) return nothingTo(kind);
+  const { label, inverse } = act.value;
+  showSaving(session, { state: "saving", fault: null });
+  const kept = await repository.commit({
+    label,
+    kind,
+    of: entry.id,
+    at: tools.now(),
+    changes: inverse,
+    onlyAt: revision,
+  });
+  if (!kept.ok) return kept;
+  took(session, kept.value);
+  showBook(session, shown(session));
+  showSaving(session, { state: "saved" });
+  return stored(null);
+}
+
+async function go(session: Session, direction: Direction): Promise<Stored<null>> {
+  await flush(session);
+  if (session.pending.length > 0) {
+    if (direction === "redo") return nothingTo("redo");
+    dropLast(session);
+    return stored(null);
+  }
+  const { past, future } = session.view.getState();
+  const entry = (direction === "undo" ? past : future).at(-1);
+  if (!entry) return nothingTo(direction);
+  const done = await takeBack(session, entry, direction);
+  if (done.ok) return done;
+  if (done.fault.kind === "stale") {
+    await reload(session);
+    showSaving(session, { state: "saved" });
+  } else report(session, done.fault);
+  return done;
+}
+
+/** Takes back the last act, or the last one that waits to be kept. */
+export const undo = (session: Session): Promise<Stored<null>> => session.enqueue(() => go(session, "undo"));
+
+/** Does again what was undone last. */
+export const redo = (session: Session): Promise<Stored<null>> => session.enqueue(() => go(session, "redo"));
