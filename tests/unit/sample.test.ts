@@ -245,7 +245,12 @@ describe("the sample, valued", () => {
   it("hangs on a line of wide range, and on one without a price", () => {
     const [april] = worths.filter((worth) => worth.kit === "sp-2026-04");
     const japan = april?.markets.find((market) => market.market === "jp");
-    expect(japan?.tiers.map((row) => row.listHangsOn ?? row.streetHangsOn)).toContain("l7");
+    const hangsOn = japan?.tiers.flatMap((row) =>
+      [row.listHangsOn, row.streetHangsOn].filter((line) => line),
+    );
+    expect(hangsOn?.length).toBeGreaterThan(0);
+    // The guessed brush or the block scaled from a larger one, whichever is the less sure.
+    for (const line of hangsOn ?? []) expect(["l7", "l8"]).toContain(line);
     expect(worths.some((worth) => worth.markets.some((market) => market.unpriced.length > 0))).toBe(true);
   });
 
