@@ -1,8 +1,5 @@
-import { useMemo } from "react";
 import { foldWords } from "../words/fold-words.ts";
 import { format, words } from "../words/index.ts";
-import { useOfferedLists } from "./acts.ts";
-import { setKeysOn, useKeysOn } from "./keys.ts";
 import { go, type Target } from "./navigate.ts";
 
 /** Something the search field can find, and what choosing it does. */
@@ -79,7 +76,8 @@ export function entriesOf(book: Findable): readonly Entry[] {
   ];
 }
 
-const places: readonly Entry[] = [
+/** The places of the fore-edge. */
+export const placeEntries: readonly Entry[] = [
   leads("place desk", "place", words.places.desk, { name: "desk" }),
   leads("place kits", "place", words.places.kits, { name: "kits" }),
   leads("place stash", "place", words.places.stash, { name: "stash" }),
@@ -105,22 +103,4 @@ export function findEntries(entries: readonly Entry[], text: string): readonly E
     .toSorted((a, b) => a.rank - b.rank)
     .slice(0, shownAtOnce)
     .map(({ entry }) => entry);
-}
-
-/** Everything that can be found just now. */
-export function useEntries(): readonly Entry[] {
-  const offered = useOfferedLists();
-  const keysOn = useKeysOn();
-  return useMemo(() => {
-    const acts = [...offered.values()]
-      .flat()
-      .map((act): Entry => ({ key: `act ${act.name}`, kind: "act", name: act.name, run: act.run }));
-    const keys: Entry = {
-      key: "act keys",
-      kind: "act",
-      name: keysOn ? words.find.keysOff : words.find.keysOn,
-      run: () => setKeysOn(!keysOn),
-    };
-    return [...acts, keys, ...places];
-  }, [offered, keysOn]);
 }

@@ -1,9 +1,10 @@
 import { useId, useRef, useState } from "react";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
-import { type Entry, findEntries, useEntries } from "./entries.ts";
+import { type Entry, findEntries } from "./entries.ts";
 import styles from "./finder.module.css";
 import { useKey } from "./keys.ts";
+import { useEntries } from "./use-entries.ts";
 
 /** The one search field: finds kits, supplies, remakes, places and acts by name, and goes there. */
 export function Finder() {

@@ -11,7 +11,14 @@ const columns: readonly Column<Row>[] = [
   { key: "name", head: texts.tier, names: true, cell: (row) => row.name },
   { key: "costs", head: texts.costs, align: "end", cell: (row) => <Sek amount={row.costs} /> },
   { key: "gain", head: texts.gain, align: "end", cell: (row) => <Sek amount={row.gain} sign="always" /> },
-  { key: "says", head: texts.says, headHidden: true, follows: true, stacked: "alone", cell: (row) => row.says },
+  {
+    key: "says",
+    head: texts.says,
+    headHidden: true,
+    follows: true,
+    stacked: "alone",
+    cell: (row) => row.says,
+  },
   {
     key: "abroad",
     head: texts.abroad,

@@ -29,6 +29,7 @@ export function DateField({ want = "day", ...props }: Props) {
     ...props,
     hint: props.hint ?? (isDay ? words.date.hint : words.date.monthHint),
     fault: reading.fault,
+    asks: reading.asks,
   };
   const { id, control } = useFieldIds(shown);
   return (

@@ -12,6 +12,8 @@ export type FieldBasics = Readonly<{
   hint?: ReactNode;
   /** What is wrong and the fix, as one or two sentences. */
   fault?: ReactNode;
+  /** The text under the field asks something; it is not at fault. */
+  asks?: boolean | undefined;
   /** The label is only read out: for a field whose place says what it is. */
   labelHidden?: boolean | undefined;
 }>;
@@ -34,20 +36,22 @@ export function useFieldIds(basics: FieldBasics) {
 type ShellProps = FieldBasics & Readonly<{ id: string; children: ReactNode }>;
 
 /** Label above, control, then the hint or the fault under it. */
-export function FieldShell({ id, label, labelHidden, hint, fault, children }: ShellProps) {
+export function FieldShell({ id, label, labelHidden, hint, fault, asks, children }: ShellProps) {
   return (
     <div className={classes(styles.field, Boolean(fault) && styles.atFault)}>
       <label htmlFor={id} className={classes(styles.label, labelHidden && "visually-hidden")}>
         {label}
       </label>
       {children}
-      <Below id={id} hint={hint} fault={fault} />
+      <Below id={id} hint={hint} fault={fault} asks={asks} />
     </div>
   );
 }
 
+type BelowProps = Pick<FieldBasics, "hint" | "fault" | "asks"> & Readonly<{ id: string }>;
+
 /** The hint and the fault under a control. */
-export function Below({ id, hint, fault }: Readonly<{ id: string; hint?: ReactNode; fault?: ReactNode }>) {
+export function Below({ id, hint, fault, asks }: BelowProps) {
   return (
     <>
       {hint && (
@@ -57,7 +61,8 @@ export function Below({ id, hint, fault }: Readonly<{ id: string; hint?: ReactNo
       )}
       {fault && (
         <p id={`${id}-fault`} className={styles.fault}>
-          <strong>{words.faultMark}</strong> {fault}
+          {!asks && <strong>{words.faultMark} </strong>}
+          {fault}
         </p>
       )}
     </>

@@ -14,7 +14,7 @@ export { DateText, MoneyText, Nearness } from "./figures.tsx";
 export { FilePick } from "./file-pick.tsx";
 export { Menu, type MenuAct } from "./menu.tsx";
 export { MoneyField } from "./money-field.tsx";
-export { clearNotice, NoticeBar, Notices, notify } from "./notice.tsx";
+export { clearNotice, clearOldNotice, NoticeBar, Notices, notify } from "./notice.tsx";
 export { Beside, Page, Section } from "./page.tsx";
 export { Select } from "./select.tsx";
 export { type Column, Table } from "./table.tsx";

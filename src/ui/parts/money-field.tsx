@@ -27,7 +27,7 @@ export function MoneyField({ currencies = currencyCodes, ...props }: Props) {
   });
   const { id, control } = useFieldIds({ ...props, fault: reading.fault });
   return (
-    <FieldShell {...props} id={id} fault={reading.fault}>
+    <FieldShell {...props} id={id} fault={reading.fault} asks={reading.asks}>
       <div className={styles.side}>
         <input
           {...control}

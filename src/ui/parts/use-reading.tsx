@@ -43,5 +43,11 @@ export function useReading({ value, onValue, read, print, ask, fault }: Options)
         {ask(draft ?? "")} <Asked values={reading.values} print={print} onValue={take} />
       </>
     ) : null;
-  return { text: draft ?? (value === null ? "" : print(value)), write, leave, fault: own ?? fault };
+  return {
+    text: draft ?? (value === null ? "" : print(value)),
+    write,
+    leave,
+    fault: own ?? fault,
+    asks: reading?.kind === "ask",
+  };
 }

@@ -41,7 +41,14 @@ export const en = {
   },
 
   opening: "Opening your notebook",
-  openFailed: "The notebook did not open",
+  trouble: {
+    copy: "Save a copy now",
+    again: "Try again",
+    restore: "Restore a backup",
+    emptied: "This browser has emptied your notebook",
+    emptiedText: (records: string, date: string) =>
+      `It held ${records} records on ${date}. Restore a backup to bring them back.`,
+  },
   unknownPage: "This address leads nowhere. It may have been mistyped, or what it named was taken out.",
   toDesk: "Go to the desk",
   notYet: (place: string) => `${place} will be here`,
@@ -53,6 +60,8 @@ export const en = {
   close: "close",
   about: (what: string) => `, ${what}`,
   undo: "Undo",
+  undone: (label: string) => `Undone: ${label}`,
+  redone: (label: string) => `Done again: ${label}`,
   undoKey: "Ctrl Z",
   dismiss: "Close",
   nearness: (figure: number, words: string) => `${figure} of 100, ${words}`,

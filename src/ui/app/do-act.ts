@@ -1,0 +1,36 @@
+import { type ActDraft, perform, redo, type Stored, undo, useBook } from "../../store/index.ts";
+import { clearNotice, notify } from "../parts/index.ts";
+import { words } from "../words/index.ts";
+
+/** Says what went wrong with an act. Faults of the disk are said by the frame, for as long as they last. */
+function tellFault(done: Stored<null>): boolean {
+  if (done.ok) return true;
+  if (done.fault.kind === "refused" || done.fault.kind === "stale") {
+    notify(`${done.fault.problem} ${done.fault.remedy}`);
+  }
+  return false;
+}
+
+/**
+ * Does an act and says so, with Undo.
+ * @param told what is said, or null for small changes that show by themselves, such as a word corrected
+ * @returns whether it was kept
+ */
+export async function doAct(draft: ActDraft, told: string | null = draft.label): Promise<boolean> {
+  const kept = tellFault(await perform(draft));
+  if (kept && told !== null) notify(told, () => void undoLast());
+  if (kept && told === null) clearNotice(); // its Undo would now take back something else
+  return kept;
+}
+
+/** Takes back the last act and names it. */
+export async function undoLast(): Promise<void> {
+  const label = useBook.getState().past.at(-1)?.label;
+  if (tellFault(await undo()) && label !== undefined) notify(words.undone(label));
+}
+
+/** Does again what was undone last, and names it. */
+export async function redoLast(): Promise<void> {
+  const label = useBook.getState().future.at(-1)?.label;
+  if (tellFault(await redo()) && label !== undefined) notify(words.redone(label));
+}
