@@ -1,0 +1,28 @@
+import type { Candidate, LineMatch } from "../../../engine/match/index.ts";
+import { format } from "../../words/index.ts";
+import { remakeWords } from "../../words/remakes.ts";
+import type { NextView } from "./rows.ts";
+import { outOfHundred, type Shelves } from "./solve.ts";
+
+const words = remakeWords.standIns;
+
+const standsIn = ({ leftOut, verdict }: Candidate): boolean => leftOut === null && verdict !== "gap";
+
+/** After a person's own pick: the next down the list, so that one key walks through it. */
+function nextDown({ pick, candidates }: LineMatch): Candidate | undefined {
+  const at = candidates.findIndex(({ stash }) => stash === pick?.stash);
+  return at === -1 ? undefined : candidates.slice(at + 1).find(standsIn);
+}
+
+/** The runner-up of a line and what it costs in all, of 100; null where there is none. */
+export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
+  const { pick, secondChoice, candidates } = match;
+  const own = pick?.by === "person";
+  const next = own ? nextDown(match) : candidates.find(({ stash }) => stash === secondChoice?.stash);
+  const item = shelves.item(next?.stash);
+  if (!pick || !next || !item) return null;
+  const figure = format.count(outOfHundred(next.likeness));
+  const { name } = item.supply;
+  const text = own || !secondChoice ? words.nextPlain(name, figure) : words.next(name, figure, outOfHundred(secondChoice.cost));
+  return { stash: next.stash, name, text };
+}

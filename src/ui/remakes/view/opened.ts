@@ -1,0 +1,141 @@
+import {
+  type Candidate,
+  type LineMatch,
+  reasonLine,
+  type TraceRow,
+  traitLabel,
+} from "../../../engine/match/index.ts";
+import { labOf, plainName } from "../../../engine/colour/index.ts";
+import type { Line } from "../../../engine/price/index.ts";
+import { sizeWords, type StashItem, type Supply } from "../../../engine/supply/index.ts";
+import { format } from "../../words/index.ts";
+import { remakeWords } from "../../words/remakes.ts";
+import { families } from "../../words/remake-families.ts";
+import { outText, wayIn } from "./left-out.ts";
+import { factsText } from "./rows.ts";
+import { outOfHundred, type Shelves } from "./solve.ts";
+
+const words = remakeWords.standIns;
+
+/** Somebody else who could play the part. */
+export type OtherView = Readonly<{
+  item: StashItem;
+  name: string;
+  facts: string;
+  reason: string;
+  figure: string;
+  way: "use" | "bend" | "none";
+  leftOut: Candidate["leftOut"];
+}>;
+
+/** One row of what was compared, ready to print. */
+export type ComparedRow = Readonly<{ key: string; what: string; kit: string; mine: string; alike: string; counts: string }>;
+
+export type OpenedView = Readonly<{
+  runnersUp: readonly OtherView[];
+  leftOut: readonly OtherView[];
+  compared: readonly ComparedRow[];
+  /** The sum in one sentence. */
+  sum: string;
+}>;
+
+/** Left-out items are worth naming where they would have come close. */
+const worthNaming = 0.4;
+
+function otherView(line: Line, shelves: Shelves, candidate: Candidate): OtherView | null {
+  const item = shelves.item(candidate.stash);
+  if (!item) return null;
+  const { leftOut } = candidate;
+  return {
+    item,
+    name: item.supply.name,
+    facts: factsText(item.supply),
+    reason: leftOut ? words.outLine(outText(leftOut, shelves)) : reasonLine(line.supply, item, candidate),
+    figure: format.count(outOfHundred(candidate.likeness)),
+    way: leftOut ? wayIn(leftOut) : "use",
+    leftOut,
+  };
+}
+
+const bases: ReadonlyMap<string, string> = new Map([
+  ["water-dye", "water-based dye"],
+  ["water-pigment", "water-based pigment"],
+  ["semi", "semi-opaque"],
+]);
+
+const units: Readonly<Partial<Record<TraceRow["trait"], string>>> = { widthMm: "mm", ml: "ml", gsm: "gsm" };
+
+const isSize = (value: readonly unknown[]): value is readonly [number, number] =>
+  value.length === 2 && value.every((side) => typeof side === "number");
+
+function printed(trait: TraceRow["trait"], value: unknown): string {
+  if (value === null || value === undefined) return words.compared.unknown;
+  if (typeof value === "boolean") return value ? words.compared.yes : words.compared.no;
+  if (typeof value === "number") return [format.number(value, 2), units[trait]].filter(Boolean).join(" ");
+  if (Array.isArray(value)) return isSize(value) ? sizeWords(value, (n) => format.number(n, 1)) : value.join(", ");
+  return bases.get(String(value)) ?? String(value);
+}
+
+/** A colour in plain words, so that nobody has to see it. */
+const colourText = ({ colour }: Supply, otherwise: string): string => {
+  const lab = labOf(colour);
+  return lab ? plainName(lab) : otherwise;
+};
+
+function comparedRow(kit: Supply, mine: Supply, row: TraceRow): ComparedRow {
+  const side = (supply: Supply, value: unknown) =>
+    row.trait === "colour" ? colourText(supply, printed(row.trait, value)) : printed(row.trait, value);
+  const label = traitLabel(row.trait);
+  return {
+    key: row.trait,
+    what: label.slice(0, 1).toUpperCase() + label.slice(1),
+    kit: side(kit, row.kit),
+    mine: side(mine, row.stash),
+    alike: format.number(row.similarity, 2, true),
+    counts: format.number(row.weight, 1),
+  };
+}
+
+function knownText(certainty: number): string {
+  if (certainty === 1) return words.compared.allKnown;
+  return certainty === 0 ? words.compared.noneKnown : words.compared.partKnown(outOfHundred(certainty));
+}
+
+/** Gower's similarity of a trace: the weighted mean of its rows. */
+function traitsFigure(trace: readonly TraceRow[]): number {
+  const weight = trace.reduce((sum, row) => sum + row.weight, 0);
+  return weight === 0 ? 0 : trace.reduce((sum, row) => sum + row.weight * row.similarity, 0) / weight;
+}
+
+/** "0.76 for the traits, then × 0.70: a marker doing paint's work. All known on both sides." */
+export function sumSentence(kit: Supply, mine: Supply, candidate: Candidate): string {
+  const { verdict, trace, factor, farFactor, certainty, likeness } = candidate;
+  if (verdict === "same") return words.compared.same;
+  if (verdict === "twin") return words.compared.twin;
+  if (trace.length === 0) return words.compared.nothing;
+  const two = (value: number) => format.number(value, 2, true);
+  const parts = [
+    words.compared.traits(two(traitsFigure(trace))),
+    factor < 1 ? words.compared.family(two(factor), families[mine.family], families[kit.family]) : "",
+    farFactor < 1 ? words.compared.far(two(farFactor)) : "",
+    words.compared.comes(outOfHundred(likeness)),
+  ];
+  return `${parts.filter(Boolean).join(", ")}. ${knownText(certainty)}`;
+}
+
+/** What `why?` opens under a row: who else, who not and why, and what was compared. */
+export function openedView(line: Line, match: LineMatch, shown: string | null, shelves: Shelves): OpenedView {
+  const others = match.candidates.filter(({ stash }) => stash !== shown);
+  const views = (some: readonly Candidate[]) =>
+    some.flatMap((candidate) => otherView(line, shelves, candidate) ?? []);
+  // A gap has nobody who was taken: what was compared is then told of the nearest.
+  const about = match.candidates.find(({ stash }) => stash === shown) ?? match.candidates[0];
+  const item = shelves.item(about?.stash);
+  const isTold = about && item && about.verdict !== "same" && about.verdict !== "twin";
+  return {
+    runnersUp: views(others.filter(({ leftOut, likeness }) => leftOut === null && likeness > 0)),
+    leftOut: views(others.filter(({ leftOut, likeness }) => leftOut !== null && likeness >= worthNaming)),
+    compared: isTold ? about.trace.map((row) => comparedRow(line.supply, item.supply, row)) : [],
+    sum: about && item ? sumSentence(line.supply, item.supply, about) : words.gapNone,
+  };
+}
