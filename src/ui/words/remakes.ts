@@ -1,6 +1,20 @@
 /** The words of the Remakes place, in English. */
 
-const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+const small = [
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
 
 /** A count in words as far as people write it so: "seven", "14". */
 const count = (n: number): string => small[n] ?? String(n);
@@ -32,6 +46,27 @@ const remakes = {
   remove: "remove",
   removeNamed: (name: string) => `Remove ${name}`,
 
+  acts: {
+    leaveOut: (name: string) => `Leave out the ${within(name)}`,
+    note: (name: string) => `Note something on ${within(name)}`,
+    takePalette: "Use the stand-ins that keep the palette together",
+    clearAll: "Choose every stand-in again",
+    dried: (name: string) => `Mark ${within(name)} as dried out`,
+    twins: (on: boolean) => (on ? "Let twins play their part" : "Keep twins on the shelf"),
+    prompt: "Change the prompt",
+    step: "Change a step",
+    basics: "Change the basics",
+    shown: "Change what is shown only",
+    bends: "Change the rules bent",
+    notes: "Change the notes",
+    kitVerdict: "Give a verdict on the kit",
+    finished: "Change the day it was finished",
+    questions: "Change the questions",
+    corrections: "Change the corrections",
+    episode: "Change the episode",
+    publish: "Keep the published version",
+  },
+
   list: {
     lead: (open: number, done: number) =>
       open === 0
@@ -48,7 +83,8 @@ const remakes = {
     published: (date: string) => `published ${date}`,
     noLines: "contents not logged yet",
     emptyTitle: "Your remakes will be here",
-    emptyText: "A remake takes up a kit with what is on your own shelves: stand-ins, the bench, a verdict, the write-up.",
+    emptyText:
+      "A remake takes up a kit with what is on your own shelves: stand-ins, the bench, a verdict, the write-up.",
     noKitsTitle: "A remake begins with a kit",
     noKitsText: "Log what a kit held, and it can be taken up here.",
     toKits: "Log a kit",
@@ -71,9 +107,13 @@ const remakes = {
           : `All ${count(all)} have a stand-in.`
         : `${capital(count(filled))} of ${count(all)} have a stand-in.`,
     gaps: (names: readonly string[]) =>
-      names.length > 2 ? `Nothing close for ${count(names.length)} of them.` : `Nothing close for ${listed(names.map((name) => `the ${within(name)}`))}.`,
+      names.length > 2
+        ? `Nothing close for ${count(names.length)} of them.`
+        : `Nothing close for ${listed(names.map((name) => `the ${within(name)}`))}.`,
     leftOpen: (names: readonly string[]) =>
-      names.length > 2 ? `${capital(count(names.length))} left out on purpose.` : `Left out on purpose: ${listed(names.map(within))}.`,
+      names.length > 2
+        ? `${capital(count(names.length))} left out on purpose.`
+        : `Left out on purpose: ${listed(names.map(within))}.`,
     emptyTitle: "The stand-ins will be here",
     emptyText: "Log what the kit held, and each item gets its nearest match from your shelves.",
     emptyAct: "Log its contents",
@@ -81,7 +121,11 @@ const remakes = {
     nearest: "Nearest, item by item",
     palette: "Keep the palette together",
     figures: (near: string, apart: string | null, steps: string | null) =>
-      [`${near} of 100`, apart === null ? null : `colours ${apart} apart`, steps === null ? null : `steps ${steps} off`]
+      [
+        `${near} of 100`,
+        apart === null ? null : `colours ${apart} apart`,
+        steps === null ? null : `steps ${steps} off`,
+      ]
         .filter((part) => part !== null)
         .join(", "),
     figuresWhy: "why these figures?",
@@ -96,7 +140,8 @@ const remakes = {
     nextKey: "N",
     nextBest: "next best",
     howNear: "How near",
-    line: (numbers: readonly number[]) => (numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`),
+    line: (numbers: readonly number[]) =>
+      numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
     pieces: (n: number) => `${n} of these`,
     nothingClose: "Nothing close",
     gapWord: "gap",
@@ -163,7 +208,8 @@ const remakes = {
       far: (factor: string) => `then × ${factor}: the colour is far off`,
       comes: (figure: number) => `which comes to ${figure} of 100`,
       allKnown: "All known on both sides.",
-      partKnown: (share: number) => `${share} in 100 of what counts is known on both sides; the rest counts half.`,
+      partKnown: (share: number) =>
+        `${share} in 100 of what counts is known on both sides; the rest counts half.`,
       noneKnown: "None of it is known of mine, so it counts half.",
     },
     note: "A note on this pick",
@@ -177,9 +223,11 @@ const remakes = {
     twinsOff: "Twins stay on the shelf.",
 
     fetch: "Fetch them",
-    fetchedSome: (done: number, all: number) => (done === all ? `all ${count(all)} fetched` : `${count(done)} of ${count(all)} fetched`),
+    fetchedSome: (done: number, all: number) =>
+      done === all ? `all ${count(all)} fetched` : `${count(done)} of ${count(all)} fetched`,
     noPlace: "No place noted",
-    forLine: (numbers: readonly number[]) => (numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`),
+    forLine: (numbers: readonly number[]) =>
+      numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
     forBasics: "basics",
     forShown: "to show only",
     driedOut: "dried out",
@@ -190,12 +238,15 @@ const remakes = {
   },
 
   bench: {
-    lead: (steps: number) => (steps === 0 ? "Nothing noted yet." : `${capital(things(steps, "step", "steps"))} noted.`),
+    lead: (steps: number) =>
+      steps === 0 ? "Nothing noted yet." : `${capital(things(steps, "step", "steps"))} noted.`,
     leadMore: (basics: number, bends: number) =>
       [
         basics > 0 ? `${capital(things(basics, "basic", "basics"))} added.` : "",
         bends > 0 ? `${capital(things(bends, "rule", "rules"))} bent, and said so.` : "",
-      ].join(" ").trim(),
+      ]
+        .join(" ")
+        .trim(),
     prompts: "The prompt",
     promptText: "Prompt",
     promptFrom: (from: string) => `from ${from}`,
@@ -240,7 +291,11 @@ const remakes = {
 
   verdict: {
     lead: (said: number, all: number) =>
-      said === 0 ? "No verdict yet." : said === all ? `All ${count(all)} judged.` : `${capital(count(said))} of ${count(all)} judged.`,
+      said === 0
+        ? "No verdict yet."
+        : said === all
+          ? `All ${count(all)} judged.`
+          : `${capital(count(said))} of ${count(all)} judged.`,
     leadMore: (often: number, buy: number) =>
       `${often === 0 ? "None" : capital(count(often))} you would use often or more, ${count(buy)} you would buy.`,
     items: "Item by item",
@@ -302,7 +357,8 @@ const remakes = {
     limit: "Limit",
     limitUnit: "bytes",
     badLimit: "Write the limit as a whole number of bytes, such as 5000.",
-    count: (bytes: string, limit: string | null) => (limit === null ? `${bytes} bytes` : `${bytes} of ${limit} bytes`),
+    count: (bytes: string, limit: string | null) =>
+      limit === null ? `${bytes} bytes` : `${bytes} of ${limit} bytes`,
     copy: "Copy the text",
     copied: "Copied, with its tables for where they can be pasted.",
     copiedPlain: "Copied as plain text.",
@@ -322,4 +378,3 @@ const remakes = {
 
 export type RemakeWords = typeof remakes;
 export const remakeWords: RemakeWords = remakes;
-export { listed };
