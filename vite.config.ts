@@ -56,6 +56,8 @@ const app = defineConfig({
     root: at("."),
     include: ["tests/{unit,reference,property}/**/*.test.{ts,tsx}"],
     environment: "node",
+    // Nothing here is a timed test: a busy machine may take its time.
+    testTimeout: 120_000,
   },
 });
 

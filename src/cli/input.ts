@@ -1,5 +1,6 @@
-import type { Fault } from "../engine/record/index.ts";
+import type { Checked } from "../engine/money/index.ts";
 import { readWorkbook, sizeLimitBytes, type Workbook } from "../engine/workbook/index.ts";
+import type { Market } from "../engine/worth/index.ts";
 import { AtFault, type Io, Misuse } from "./io.ts";
 
 const atFile = (problem: string, remedy: string): AtFault =>
@@ -42,10 +43,15 @@ export function byId<T extends Readonly<{ id: string }>>(
   return found;
 }
 
-/** The value, or the engine's fault as the command's. */
-export function orFault<T>(
-  outcome: Readonly<{ ok: true; value: T }> | Readonly<{ ok: false; fault: Fault }>,
-): T {
-  if (!outcome.ok) throw new AtFault([outcome.fault]);
-  return outcome.value;
+/** The market asked for, else home. @throws Misuse when there is neither */
+export function homeMarket(book: Workbook, asked: string | undefined): Market {
+  const id = asked ?? book.home?.market ?? undefined;
+  if (id === undefined) throw new Misuse("this workbook names no home market; say which: --market ID");
+  return byId(book.markets, id, "market");
+}
+
+/** The value, or every fault of the engine's as the command's. */
+export function orFaults<T>(checked: Checked<T>): T {
+  if (!checked.ok) throw new AtFault(checked.faults);
+  return checked.value;
 }

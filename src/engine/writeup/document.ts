@@ -1,4 +1,7 @@
-/** One part of a section: plain lines, or a table whose rows also read as lines. */
+/**
+ * One part of a section: plain lines, or a table whose rows also read as lines ("Gouache, moss: list 59.54").
+ * `inLine`: what a column's cell is led by in a line, where that is not its head.
+ */
 export type Block =
   | Readonly<{ kind: "lines"; lines: readonly string[] }>
   | Readonly<{
@@ -6,6 +9,7 @@ export type Block =
       head: readonly string[];
       rows: readonly (readonly string[])[];
       numeric: readonly number[];
+      inLine?: readonly string[];
     }>;
 
 /**

@@ -6,6 +6,7 @@
  *          common practice, no source.
  * Not here The figures themselves: `price/`, `worth/`, `match/`.
  */
+export { type Caution, cautionLines, cautions } from "./cautions.ts";
 export { asCsv } from "./csv.ts";
 export type { Block, Section, Writeup } from "./document.ts";
 export { asHtml } from "./html.ts";

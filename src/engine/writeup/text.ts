@@ -18,35 +18,35 @@ export function bytesOf(text: string): number {
 }
 
 /** A row of a table as one line: "Gouache, moss: list 59.54, shop 52.00". */
-function rowAsLine(head: readonly string[], row: readonly string[]): string {
+function rowAsLine(leads: readonly string[], row: readonly string[]): string {
   const cells = row
     .slice(1)
-    .flatMap((cell, i) => (cell === "" ? [] : [`${head[i + 1] ?? ""} ${cell}`.trim()]));
+    .flatMap((cell, i) => (cell === "" ? [] : [`${leads[i + 1] ?? ""} ${cell}`.trim()]));
   return cells.length === 0 ? (row[0] ?? "") : `${row[0] ?? ""}: ${cells.join(", ")}`;
 }
 
 const blockLines = (block: Block): readonly string[] =>
-  block.kind === "lines" ? block.lines : block.rows.map((row) => rowAsLine(block.head, row));
+  block.kind === "lines" ? block.lines : block.rows.map((row) => rowAsLine(block.inLine ?? block.head, row));
 
-function sectionLines(section: Section): readonly string[] {
+/** A section as text with a blank line before it, and its size. */
+type Rendered = Readonly<{ section: Section; text: string; bytes: number }>;
+
+function render(section: Section): Rendered {
   const sign = section.verbatim ? clean : cleanProse;
   const body = section.blocks.flatMap(blockLines).map(sign);
-  return ["", ...(section.title === null ? [] : [sign(section.title).toUpperCase()]), ...body];
+  const head = section.title === null ? [] : [sign(section.title).toUpperCase()];
+  const text = `\n${[...head, ...body].join("\n")}\n`;
+  return { section, text, bytes: bytesOf(text) };
 }
 
-const leftOutLine = (titles: readonly string[]): string =>
-  `Left out for length: ${titles.join(", ").toLowerCase()}.`;
+const titleOf = ({ section }: Rendered): string => section.title ?? section.id;
 
-function textOf(opening: string, sections: readonly Section[], leftOut: readonly string[]): string {
-  const all = [
-    cleanProse(opening),
-    ...sections.flatMap(sectionLines),
-    ...(leftOut.length > 0 ? ["", leftOutLine(leftOut)] : []),
-  ];
-  return `${all.join("\n")}\n`;
-}
+const leftOutLine = (out: readonly Rendered[]): string =>
+  out.length === 0 ? "" : `\nLeft out for length: ${out.map(titleOf).join("; ")}.\n`;
 
-/** As many whole lines as fit, where even the most important section is too long. */
+const totalBytes = (parts: readonly Rendered[]): number => parts.reduce((sum, { bytes }) => sum + bytes, 0);
+
+/** As many whole lines as fit. */
 function cutAtLine(text: string, limit: number): string {
   const kept: string[] = [];
   let bytes = 0;
@@ -58,27 +58,35 @@ function cutAtLine(text: string, limit: number): string {
   return kept.join("");
 }
 
+/** The sections to keep: the most needed ones first, each where it still fits with the note of what is out. */
+function chosen(all: readonly Rendered[], room: number): readonly Rendered[] {
+  let kept: readonly Rendered[] = [];
+  for (const part of all.toSorted((a, b) => b.section.keep - a.section.keep)) {
+    const tried = all.filter((one) => one === part || kept.includes(one));
+    const note = leftOutLine(all.filter((one) => !tried.includes(one)));
+    if (totalBytes(tried) + bytesOf(note) <= room) kept = tried;
+  }
+  return kept;
+}
+
+/** Where not even one section fits beside the note: whole lines, and a shorter note if there is room for it. */
+function squeezed(text: string, limit: number): string {
+  const note = "\nThe rest is left out for length.\n";
+  const body = cutAtLine(text, limit - bytesOf(note));
+  return body === "" ? cutAtLine(text, limit) : `${body.trimEnd()}\n${note}`;
+}
+
 /**
- * The write-up as plain text of at most `limit` bytes. Whole sections stay out first, least needed first, and
- * the text says which; then whole lines. Never a part of a line.
+ * The write-up as plain text of at most `limit` bytes. Whole sections stay out, least needed first, and the
+ * text says which; where even that is too much, whole lines do. Never a part of a line.
  */
 export function asText(writeup: Writeup, limit: number = defaultLimitBytes): Fitted {
-  let sections = writeup.sections.filter(isFull);
-  let leftOut: readonly string[] = [];
-  let text = textOf(writeup.opening, sections, leftOut);
-  while (bytesOf(text) > limit && sections.length > 1) {
-    const least = sections.reduce((low, section) => (section.keep < low.keep ? section : low));
-    sections = sections.filter((section) => section !== least);
-    leftOut = [...leftOut, least.title ?? least.id];
-    text = textOf(writeup.opening, sections, leftOut);
-  }
-  if (bytesOf(text) > limit) {
-    const last = sections[0];
-    leftOut = [...leftOut, ...(last ? [`the rest of ${last.title ?? last.id}`] : [])];
-    const note = `\n${leftOutLine(leftOut)}\n`;
-    const room = limit - bytesOf(note);
-    const body = cutAtLine(textOf(writeup.opening, sections, []), Math.max(0, room));
-    text = room > 0 && body !== "" ? body + note : cutAtLine(textOf(writeup.opening, sections, []), limit);
-  }
-  return { text, bytes: bytesOf(text), leftOut };
+  const opening = `${cleanProse(writeup.opening)}\n`;
+  const all = writeup.sections.filter(isFull).map(render);
+  const kept = chosen(all, limit - bytesOf(opening));
+  const out = all.filter((part) => !kept.includes(part));
+  const text = opening + kept.map((part) => part.text).join("") + leftOutLine(out);
+  const fitting =
+    bytesOf(text) <= limit ? text : squeezed(opening + all.map((part) => part.text).join(""), limit);
+  return { text: fitting, bytes: bytesOf(fitting), leftOut: out.map(titleOf) };
 }
