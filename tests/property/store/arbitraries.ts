@@ -41,7 +41,7 @@ const kit = merged(
   fc.record({ id, maker: text, period: fc.constant("2026-04") }),
   maybeField(
     "lines",
-    uniqueBy(line, (one) => String(one["id"])),
+    uniqueBy(line, (one) => String(one.id)),
   ),
 );
 const pick = merged(fc.record({ line: id }), maybeField("note", text));
@@ -65,7 +65,7 @@ const records: Partial<Record<ListName, fc.Arbitrary<Record<string, unknown>>>> 
 const listField = (name: ListName) =>
   maybeField(
     name,
-    uniqueBy(records[name] ?? fc.record({ id }), (one) => String(one["id"])),
+    uniqueBy(records[name] ?? fc.record({ id }), (one) => String(one.id)),
   );
 
 export const book = merged(
@@ -87,7 +87,7 @@ const withBefore = fc.record({ before }, { requiredKeys: [] });
 const putRecord = (list: ListName, record: fc.Arbitrary<Record<string, unknown>>) =>
   fc
     .tuple(record, withBefore)
-    .map(([value, place]): Change => ({ op: "put", list, id: String(value["id"]), record: value, ...place }));
+    .map(([value, place]): Change => ({ op: "put", list, id: String(value.id), record: value, ...place }));
 
 const part = (
   list: ListName,
