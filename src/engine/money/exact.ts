@@ -43,9 +43,6 @@ export function dividedBy(a: Exact, divisor: Figure): Exact {
   return { ...a, under: a.under.times(by) };
 }
 
-/** @throws RangeError for two currencies */
-export const minus = (a: Exact, b: Exact): Exact => plus(a, times(b, -1));
-
 /** `amount × (1 + tax)`: what a price quoted before tax comes to. `tax` is a fraction ("0.25"). */
 export const plusTax = (a: Exact, tax: string | null | undefined): Exact =>
   times(a, new Wide(tax ?? 0).plus(1));
@@ -61,7 +58,7 @@ export function compare(a: Exact, b: Exact): number {
 }
 
 /** The amount as one decimal, to 240 digits where the division does not come out even. */
-export const quotient = (a: Exact): Decimal => a.over.div(a.under);
+export const quotient = (a: Exact): Decimal => (a.under.eq(1) ? a.over : a.over.div(a.under));
 
 /** The figure that is printed or charged: rounded once, half away from zero, with exactly the minor decimals. */
 export function printed(a: Exact): Money {

@@ -10,7 +10,7 @@
 export * from "./checked.ts";
 export * from "./convert.ts";
 export * from "./currencies.ts";
-export { amountText, Decimal, roundMinor } from "./decimal.ts";
+export { Decimal, roundMinor } from "./decimal.ts";
 export * from "./exact.ts";
 export * from "./format.ts";
 export * from "./rates.ts";

@@ -12,7 +12,7 @@ export type RateUse = Readonly<{
 }>;
 
 /** Days after which a table counts as old. */
-export const staleAfterDays = 7;
+const staleAfterDays = 7;
 
 /** Whether a table of `date` is more than seven days older than the day it values. */
 export const isStale = (date: string, valuedOn: string): boolean =>

@@ -18,4 +18,4 @@ export * from "./estimate.ts";
 export * from "./offer.ts";
 export * from "./schema.ts";
 export * from "./trace.ts";
-export { percent, plainDate, rateWords } from "./words.ts";
+export { plainDate } from "./words.ts";

@@ -9,7 +9,7 @@ import type { Method, Quote } from "./trace.ts";
 import { inside, shopWords } from "./words.ts";
 
 /** How many days before or after the day that counts a shop price still speaks for it. */
-export const shopPriceDays = 90;
+const shopPriceDays = 90;
 
 type Priced = Readonly<{ found: Found; quote: Quote }>;
 
@@ -77,22 +77,22 @@ const fromList = (list: Option): Option =>
     })),
   );
 
-/** The shop prices that count for a market: the line's own pack, in stock, near the day, newest per shop. */
-export const shopPricesIn = (scene: Scene): readonly Found[] =>
-  standing(scene).filter((found) => marketOfFound(scene, found) === scene.market.id);
-
 /** The street estimate of a line in a market, with all that apply beside it. */
 export function chooseStreet(scene: Scene, list: Option | null): Chosen {
-  const here = shopPricesIn(scene);
-  const elsewhere = standing(scene).filter((found) => !here.some(({ index }) => index === found.index));
-  const all = [
-    lowestOption(scene, "shop", here),
-    lowestOption(scene, "converted", elsewhere),
+  const all = standing(scene);
+  const isHere = (found: Found): boolean => marketOfFound(scene, found) === scene.market.id;
+  const options = [
+    lowestOption(scene, "shop", all.filter(isHere)),
+    lowestOption(
+      scene,
+      "converted",
+      all.filter((found) => !isHere(found)),
+    ),
     list && fromList(list),
   ];
   return choose(
     scene,
     choicesOf(scene, "street"),
-    all.filter((option) => option !== null),
+    options.filter((option) => option !== null),
   );
 }

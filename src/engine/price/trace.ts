@@ -1,13 +1,11 @@
 import type { Exact, Money, RateUse } from "../money/index.ts";
 
 /** How a list figure came about; `settled` is a price given by hand. */
-export const listMethods = ["settled", "list", "converted", "card", "precedents", "scaled", "guess"] as const;
+export type ListMethod = "settled" | "list" | "converted" | "card" | "precedents" | "scaled" | "guess";
 
 /** How a street figure came about; `list` is the list estimate standing in. */
-export const streetMethods = ["settled", "shop", "converted", "list"] as const;
+export type StreetMethod = "settled" | "shop" | "converted" | "list";
 
-export type ListMethod = (typeof listMethods)[number];
-export type StreetMethod = (typeof streetMethods)[number];
 export type Method = ListMethod | StreetMethod;
 
 /** How much a price bought beside what the line is, both in `unit`. */

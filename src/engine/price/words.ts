@@ -11,7 +11,7 @@ export function plainDate(date: string): string {
 }
 
 /** The rates as the table wrote them, none worked out: "1 EUR = 11.0250 SEK of 31 Mar 2026". */
-export function rateWords(rate: RateUse): string {
+function rateWords(rate: RateUse): string {
   const sides = [
     { code: rate.from, quote: rate.fromQuote },
     { code: rate.to, quote: rate.toQuote },
@@ -21,7 +21,7 @@ export function rateWords(rate: RateUse): string {
 }
 
 /** A fraction in plain words: "0.25" is "25 %". */
-export const percent = (fraction: string): string => `${new Decimal(fraction).times(100).toFixed()} %`;
+const percent = (fraction: string): string => `${new Decimal(fraction).times(100).toFixed()} %`;
 
 const taxWords = (source: Source): string =>
   new Decimal(source.plusTax).isZero() ? "" : `, with ${percent(source.plusTax)} tax added`;
@@ -32,11 +32,11 @@ const conversionWords = (source: Source): string =>
 const dayWords = (source: Source): string => (source.date ? ` on ${plainDate(source.date)}` : "");
 
 /** What was quoted and what was done to it: "EUR 5.40 on 20 Apr 2026, converted at …". */
-export const sourceWords = (source: Source): string =>
+const sourceWords = (source: Source): string =>
   `${plainMoney(source.quoted)}${dayWords(source)}${taxWords(source)}${conversionWords(source)}`;
 
 /** Where a price was found: "here", "in Ireland", or "elsewhere" where nobody noted it. */
-export function whereWords(scene: Scene, market: string | null): string {
+function whereWords(scene: Scene, market: string | null): string {
   if (market === scene.market.id) return "here";
   const name = (scene.book.markets ?? []).find((other) => other.id === market)?.name;
   return name ? `in ${name}` : "elsewhere";

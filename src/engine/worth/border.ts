@@ -33,7 +33,7 @@ export type Charges = Readonly<{ duty: Money; tax: Money; handling: Money; why: 
  * The rule for parcels from another market: the one that names the origin before one for any. Null where
  * none fits, where the kit comes from the market itself, or where nobody knows where it comes from.
  */
-export function ruleFor(market: Market, origin: string | null): ImportRule | null {
+function ruleFor(market: Market, origin: string | null): ImportRule | null {
   if (!origin || origin === market.id) return null;
   const rules = market.import ?? [];
   const named = rules.find(({ from }) => Array.isArray(from) && from.includes(origin));

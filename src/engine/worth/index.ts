@@ -9,10 +9,8 @@
  */
 export * from "./beside.ts";
 export { reportedMarkets, type WorthBook } from "./book.ts";
-export { type AtBorder, type BorderWhy, type Charges, chargesFor, ruleFor } from "./border.ts";
-export { type CostPart, type CostWhy, costOf, type Shipment } from "./cost.ts";
+export type { BorderWhy } from "./border.ts";
+export type { CostPart, CostWhy } from "./cost.ts";
 export * from "./figures.ts";
 export * from "./schema.ts";
-export { isOffered, ratioText } from "./tier.ts";
-export { beats } from "./verdict.ts";
 export * from "./worth.ts";

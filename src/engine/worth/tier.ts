@@ -6,7 +6,7 @@ import { spansOf } from "./totals.ts";
 import { judge } from "./verdict.ts";
 
 /** `a ÷ b` with two decimals, half away from zero; null over nought. */
-export function ratioText(a: Money, b: Money): string | null {
+function ratioText(a: Money, b: Money): string | null {
   if (new Decimal(b.amount).isZero()) return null;
   const ratio = new Decimal(a.amount).div(b.amount).toDecimalPlaces(2);
   return (ratio.isZero() ? ratio.abs() : ratio).toFixed(2);

@@ -1,16 +1,16 @@
 import type { Evidence, Line, PriceBook, PricedKit } from "../../../src/engine/price/index.ts";
 
 /** A northern workbook for price tests: three markets, their rates, three shops. */
-export const markets = [
+const markets = [
   { id: "se", name: "Sweden", currency: "SEK" },
   { id: "ie", name: "Ireland", currency: "EUR" },
   { id: "jp", name: "Japan", currency: "JPY" },
 ];
-export const rates = [
+const rates = [
   { date: "2026-03-31", base: "EUR", quotes: { SEK: "11.0250", JPY: "163.45" } },
   { date: "2026-05-31", base: "EUR", quotes: { SEK: "12", JPY: "170" } },
 ];
-export const shops = [
+const shops = [
   { id: "s1", name: "Fjordpapper", market: "se" },
   { id: "s2", name: "Norrsken", market: "se" },
   { id: "s3", name: "Harbour Paints", market: "ie" },

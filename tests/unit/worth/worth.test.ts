@@ -203,6 +203,18 @@ describe("gains and ratios", () => {
       breakEvenShare: "0.80",
     });
   });
+  it("list and street each by their own total; what pays is a share of the street's", () => {
+    const shop = { id: "e2", kind: "shop" as const, price: eur("40"), market: "ie", date: "2026-04-30" };
+    const lines = [line("l1", null, { evidence: [{ id: "e1", kind: "list", price: eur("48") }, shop] })];
+    expect(oneTier(kit({ lines, tiers: [tier()] }))).toMatchObject({
+      listGain: eur("24.00"),
+      streetGain: eur("16.00"),
+      wantedGain: eur("16.00"),
+      listRatio: "2.00",
+      streetRatio: "1.67",
+      breakEvenShare: "0.60",
+    });
+  });
   it("are null over nought", () => {
     expect(oneTier(kit({ tiers: [tier({ price: eur("0") })] }))).toMatchObject({
       listRatio: null,
