@@ -56,7 +56,8 @@ function relax(at: Assignment, known: Reach, row: number, options: readonly Opti
     if (at.rowsOf[column]?.length) reach(known, column, distance, row);
     if (distance < nearest && hasRoom(at, column)) [spare, nearest] = [column, distance];
   }
-  if (spare < 0 || known.done.has(pool) || nearest >= (known.open.get(pool) ?? Number.POSITIVE_INFINITY)) return;
+  if (spare < 0 || known.done.has(pool) || nearest >= (known.open.get(pool) ?? Number.POSITIVE_INFINITY))
+    return;
   reach(known, pool, nearest, spare);
   if (!at.rowsOf[spare]?.length) known.from.set(spare, row);
 }

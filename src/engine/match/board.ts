@@ -2,7 +2,7 @@ import type { Supply } from "../supply/index.ts";
 import { type OwnPick, ownPicks } from "./persons.ts";
 import { capacityOf, gameOf, type MatchRemake } from "./rules.ts";
 import type { Weights } from "./schema.ts";
-import { type Scored, type ScoredLine, scoreLine } from "./score.ts";
+import { leftOutAt, rankOf, type Scored, type ScoredLine, scoredAt, scoreLine } from "./score.ts";
 import type { Shelf } from "./shelf.ts";
 import { bestStandIns, type StandIn } from "./standIns.ts";
 import { gapUnits } from "./verdict.ts";
@@ -46,40 +46,43 @@ export function roomLeft(shelf: Shelf, uses: readonly number[]): (place: number)
 
 type Room = (place: number) => number;
 
-/** Solves some lines over what `allowed` lets them have. */
-function solve(
-  lines: readonly ScoredLine[],
-  room: Room,
-  allowed: (scored: Scored) => boolean,
-): readonly StandIn[] {
-  const fits = (scored: Scored): boolean => allowed(scored) && room(scored.place) > 0;
-  // Best first, so the n + 1 best are the first that fit; the rest could not change the outcome.
-  const rows = lines.map(({ scored }) => firstOf(scored, fits, lines.length + 1));
-  const places = new Set(rows.flatMap((row) => row.map(({ place }) => place)));
-  const capacity = new Map([...places].map((place) => [place, room(place)]));
-  return bestStandIns(
-    rows.map((row) => row.map(({ place, units, rank }) => ({ column: place, units, rank }))),
-    capacity,
-  );
-}
+/** Whether a place may play a line's part, as far as the line itself goes. */
+type Allowed = (line: ScoredLine, place: number) => boolean;
 
-function firstOf<T>(list: readonly T[], fits: (entry: T) => boolean, count: number): readonly T[] {
-  const found: T[] = [];
-  for (const entry of list) {
-    if (found.length === count) break;
-    if (fits(entry)) found.push(entry);
+/** The first `count` of a line's places that may play it and have room: best first, so the best. */
+function bestPlaces(line: ScoredLine, allowed: Allowed, room: Room, count: number): readonly number[] {
+  const found: number[] = [];
+  for (const place of line.order) {
+    if (found.length === count || (line.units[place] ?? 0) < gapUnits) break;
+    if (room(place) > 0 && allowed(line, place)) found.push(place);
   }
   return found;
 }
 
-const standsIn = ({ units, leftOut }: Scored): boolean => units >= gapUnits && leftOut === null;
+/** Solves some lines over what `allowed` lets them have. More than n + 1 places each could not change the outcome. */
+function solve(lines: readonly ScoredLine[], shelf: Shelf, room: Room, allowed: Allowed): readonly StandIn[] {
+  const rows = lines.map((line) => bestPlaces(line, allowed, room, lines.length + 1));
+  const capacity = new Map(rows.flat().map((place) => [place, room(place)]));
+  const choices = lines.map((line, index) =>
+    (rows[index] ?? []).map((place) => ({
+      column: place,
+      units: line.units[place] ?? 0,
+      rank: rankOf(line.relations.get(place) ?? null, place, shelf.items.length),
+    })),
+  );
+  return bestStandIns(choices, capacity);
+}
+
+const standsIn =
+  (shelf: Shelf): Allowed =>
+  (line, place) =>
+    leftOutAt(shelf, line, place) === null;
 
 /** Rule 2's end: what a line may fall back on when it would otherwise be a gap. */
-const isLastResort = ({ relation, leftOut }: Scored): boolean =>
-  relation === "same" && leftOut === "received-before";
-
-const scoredAt = (line: ScoredLine, place: number | null): Scored | null =>
-  line.scored.find((scored) => scored.place === place) ?? null;
+const isLastResort =
+  (shelf: Shelf): Allowed =>
+  (line, place) =>
+    line.relations.get(place) === "same" && leftOutAt(shelf, line, place) === "received-before";
 
 const playedBy = (by: Played["by"], scored: Scored, uses: readonly number[], lastResort = false): Played => ({
   scored,
@@ -90,13 +93,13 @@ const playedBy = (by: Played["by"], scored: Scored, uses: readonly number[], las
 
 const nothing = { played: null, second: null };
 
-function playOwn(line: ScoredLine, own: OwnPick): BoardLine {
-  const scored = scoredAt(line, own.places[0] ?? null);
+function playOwn(shelf: Shelf, line: ScoredLine, own: OwnPick): BoardLine {
+  const scored = scoredAt(shelf, line, own.places[0] ?? null);
   return { ...line, ...nothing, played: scored && playedBy("person", scored, own.places) };
 }
 
-function playBest(line: ScoredLine, { column, second }: StandIn): BoardLine {
-  const scored = scoredAt(line, column);
+function playBest(shelf: Shelf, line: ScoredLine, { column, second }: StandIn): BoardLine {
+  const scored = scoredAt(shelf, line, column);
   return {
     ...line,
     played: scored && playedBy("engine", scored, [scored.place]),
@@ -114,9 +117,9 @@ function fallBack(
   isOpen: (line: BoardLine) => boolean,
 ): readonly BoardLine[] {
   const gaps = lines.filter((line) => !line.played && isOpen(line));
-  const found = solve(gaps, roomLeft(shelf, usesOf(lines)), isLastResort);
+  const found = solve(gaps, shelf, roomLeft(shelf, usesOf(lines)), isLastResort(shelf));
   const filled = new Map(
-    gaps.map((line, index) => [line.line, scoredAt(line, found[index]?.column ?? null)]),
+    gaps.map((line, index) => [line.line, scoredAt(shelf, line, found[index]?.column ?? null)]),
   );
   return lines.map((line) => {
     const scored = filled.get(line.line);
@@ -144,12 +147,12 @@ export function boardOf(
   );
   const open = lines.filter(({ line }) => !own.has(line));
   const taken = lines.flatMap(({ line }) => own.get(line)?.places ?? []);
-  const best = solve(open, roomLeft(shelf, taken), standsIn);
+  const best = solve(open, shelf, roomLeft(shelf, taken), standsIn(shelf));
   const solved = new Map(open.map((line, index) => [line.line, best[index]]));
   const played = lines.map((line): BoardLine => {
     const [mine, found] = [own.get(line.line), solved.get(line.line)];
-    if (mine) return playOwn(line, mine);
-    return found ? playBest(line, found) : { ...line, ...nothing };
+    if (mine) return playOwn(shelf, line, mine);
+    return found ? playBest(shelf, line, found) : { ...line, ...nothing };
   });
   return { kit: kit.id, shelf, lines: fallBack(played, shelf, ({ line }) => !own.has(line)) };
 }

@@ -99,23 +99,28 @@ function similarityOf(trait: TraitName, kit: unknown, stash: unknown): number {
 /** What a trait adds to a comparison; `known`: to both sides. */
 export type TraitPart = Part & Readonly<{ trait: TraitName; known: boolean }>;
 
-/** What the stash item is not known to be counts ½. A kinship vouches for the colour. */
-function partOf(
-  kit: KitSide,
+/**
+ * The traits that count between a kit item and a stash item: Gower's parts. What the stash item is not known
+ * to be counts ½; a kinship vouches for the colour.
+ * @param deltaE ΔE00 of the two colours, null where one is not known
+ */
+export function partsOf(
+  { values, weights }: KitSide,
   stash: TraitValues,
   relation: Relation | null,
-  trait: TraitName,
-  weight: number,
-): TraitPart {
-  if (trait === "colour" && relation === "same-colour") return { trait, known: true, similarity: 1, weight };
-  if (!stash.known.has(trait)) return { trait, known: false, similarity: 0.5, weight };
-  const similarity = similarityOf(trait, kit.values.known.get(trait), stash.known.get(trait));
-  return { trait, known: true, similarity, weight };
+  deltaE: number | null,
+): readonly TraitPart[] {
+  return weights.map(([trait, weight]) => {
+    if (trait === "colour") {
+      if (relation === "same-colour") return { trait, known: true, similarity: 1, weight };
+      const similarity = deltaE === null ? 0.5 : colourLikeness(deltaE);
+      return { trait, known: deltaE !== null, similarity, weight };
+    }
+    const [own, other] = [values.known.get(trait), stash.known.get(trait)];
+    if (other === undefined) return { trait, known: false, similarity: 0.5, weight };
+    return { trait, known: true, similarity: similarityOf(trait, own, other), weight };
+  });
 }
-
-/** The traits that count between a kit item and a stash item: Gower's parts. */
-export const partsOf = (kit: KitSide, stash: TraitValues, relation: Relation | null): readonly TraitPart[] =>
-  kit.weights.map(([trait, weight]) => partOf(kit, stash, relation, trait, weight));
 
 /** The whole likeness halves with every 12 past ΔE00 20, unless colour does not count or is the same by kinship. */
 function farFactorOf(kit: KitSide, relation: Relation | null, deltaE: number | null): number {
@@ -138,10 +143,10 @@ const weightOf = (parts: readonly TraitPart[]): number => parts.reduce((sum, par
  * @returns likeness and certainty as whole ten-thousandths, each rounded once; ΔE00 where both have a colour
  */
 export function likenessOf(kit: KitSide, stash: TraitValues, relation: Relation | null): Likeness {
-  const parts = partsOf(kit, stash, relation);
+  const deltaE = kit.values.lab && stash.lab ? deltaE2000(kit.values.lab, stash.lab) : null;
+  const parts = partsOf(kit, stash, relation, deltaE);
   const total = weightOf(parts);
   const both = weightOf(parts.filter((part) => part.known));
-  const deltaE = kit.values.lab && stash.lab ? deltaE2000(kit.values.lab, stash.lab) : null;
   const [factor, farFactor] = [familyFactor(kit.values, stash), farFactorOf(kit, relation, deltaE)];
   const equal = relation === "same" || relation === "twin";
   return {

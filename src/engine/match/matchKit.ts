@@ -5,7 +5,7 @@ import { unitsPerOne } from "./likeness.ts";
 import { keptPalette, type Palette } from "./palette.ts";
 import { capacityOf, type LeftOut, type MatchRemake } from "./rules.ts";
 import type { Weights } from "./schema.ts";
-import { type Scored, traceFor } from "./score.ts";
+import { type Scored, scoredAt, traceFor } from "./score.ts";
 import { type Shelf, shelfOf } from "./shelf.ts";
 import type { TraceRow } from "./trace.ts";
 import { type Nearness, nearnessOf } from "./verdict.ts";
@@ -104,16 +104,17 @@ function inUse(shelf: Shelf, users: Users, line: string, place: number): LeftOut
 }
 
 function lineMatch({ shelf }: Board, line: BoardLine, users: Users, limit: number): LineMatch {
-  const shown = limit > 0 ? line.scored.slice(0, limit) : line.scored;
+  const shown = [...(limit > 0 ? line.order.slice(0, limit) : line.order)];
+  const scored = shown.map((place) => scoredAt(shelf, line, place)).filter((one) => one !== null);
   return {
     line: line.line,
     pick: line.played && pickResult(shelf, line.supply, line.played),
-    candidates: shown.map((scored) => ({
-      ...nearby(shelf, line.supply, scored),
-      leftOut: scored.leftOut ?? inUse(shelf, users, line.line, scored.place),
-      trace: traceFor(shelf, line, scored),
-      factor: scored.factor,
-      farFactor: scored.farFactor,
+    candidates: scored.map((one) => ({
+      ...nearby(shelf, line.supply, one),
+      leftOut: one.leftOut ?? inUse(shelf, users, line.line, one.place),
+      trace: traceFor(shelf, line, one),
+      factor: one.factor,
+      farFactor: one.farFactor,
     })),
     secondChoice: line.second && {
       stash: shelf.items[line.second.place]?.id ?? "",

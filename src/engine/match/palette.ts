@@ -1,6 +1,7 @@
 import { deltaE2000, type Lab } from "../colour/index.ts";
 import { type Board, type BoardLine, roomLeft } from "./board.ts";
 import { unitsPerOne } from "./likeness.ts";
+import { leftOutAt, scoredAt } from "./score.ts";
 import type { Shelf } from "./shelf.ts";
 import { gapUnits } from "./verdict.ts";
 
@@ -37,13 +38,16 @@ type Relations = Readonly<{
 const labAt = (shelf: Shelf, place: number): Lab | null => shelf.values[place]?.lab ?? null;
 
 /** A person's pick and a last resort stay; any other line may take what stands in and gives up little. */
-function optionsOf(shelf: Shelf, { scored, played }: BoardLine): readonly number[] {
-  if (!played) return [];
-  const first = played.scored;
-  if (played.by === "person" || played.lastResort) return [first.place];
+function optionsOf(shelf: Shelf, line: BoardLine): readonly number[] {
+  if (!line.played) return [];
+  const first = line.played.scored;
+  if (line.played.by === "person" || line.played.lastResort) return [first.place];
   const least = Math.max(gapUnits, first.units - mayGiveUp);
-  return scored
-    .filter(({ place, units, leftOut }) => units >= least && leftOut === null && labAt(shelf, place) !== null)
+  const past = line.order.findIndex((place) => (line.units[place] ?? 0) < least);
+  return [...line.order.slice(0, past < 0 ? undefined : past)]
+    .filter((place) => labAt(shelf, place) !== null && leftOutAt(shelf, line, place) === null)
+    .map((place) => scoredAt(shelf, line, place))
+    .filter((scored) => scored !== null)
     .toSorted((a, b) => (a.deltaE ?? 0) - (b.deltaE ?? 0) || a.rank - b.rank)
     .slice(0, triedPerLine)
     .map(({ place }) => place);
