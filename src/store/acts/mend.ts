@@ -27,13 +27,13 @@ const mention = (ids: Ids, id: Maybe<string>): Maybe<string> => (leads(ids, id) 
 
 /** The elements that pass; the very list where all do. */
 function keep<T>(list: Maybe<T[]>, passes: (element: T) => boolean): Maybe<T[]> {
-  return list?.every(passes) ? list : list?.filter(passes);
+  return !list || list.every(passes) ? list : list.filter(passes);
 }
 
 /** Each element mended; the very list where none needed it. */
 function each<T>(list: Maybe<T[]>, mend: (element: T) => T): Maybe<T[]> {
   const mended = list?.map(mend);
-  return mended?.every((element, index) => element === list?.[index]) ? list : mended;
+  return !list || mended?.every((element, index) => element === list[index]) ? list : mended;
 }
 
 /** The record with these fields; the very record where it has them already. Undefined leaves a field out. */
