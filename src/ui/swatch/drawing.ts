@@ -25,6 +25,8 @@ export type PairDrawing = Readonly<{
   width: number;
   height: number;
   seam: number;
+  /** What both halves lie on, under both windows: a ground of its own for each would show at the seam. */
+  ground: readonly Mark[];
   left: readonly Mark[];
   right: readonly Mark[];
   /** Drawn over both: edges and the cut. */

@@ -7,16 +7,8 @@
  *          up keeps the item's own colour.
  * Not here Names and facts: a swatch is hidden from screen readers because words always stand beside it.
  */
-export { drawSwatch, type SwatchSize } from "./draw.ts";
-export type { Mark, PairDrawing, SwatchDrawing } from "./drawing.ts";
+export { drawSwatch } from "./draw.ts";
 export { drawPair, type SwatchItem } from "./pair.ts";
 export { Pair } from "./pair-view.tsx";
-export {
-  darkSurfaces,
-  lightSurfaces,
-  pairSvg,
-  printSurfaces,
-  type Surfaces,
-  swatchSvg,
-} from "./serialize.ts";
+export { lightSurfaces, pairSvg, swatchSvg } from "./serialize.ts";
 export { Swatch } from "./swatch-view.tsx";

@@ -1,4 +1,4 @@
-import type { Mark, Surface } from "./drawing.ts";
+import type { Surface } from "./drawing.ts";
 import type { Box } from "./path.ts";
 import { hash, type Random, randomFrom } from "./random.ts";
 import { lab } from "./shade.ts";
@@ -19,9 +19,6 @@ export type Page = Readonly<{
   /** Pixels to a millimetre: 96 / 25.4 where things are shown in true size. */
   mm: number;
 }>;
-
-/** A family's hand: marks from the bottom up. */
-export type Hand<S, C> = (supply: S, colour: C, page: Page) => readonly Mark[];
 
 /** The chip's paper in light, for mixing thin coats; the same in every theme, so that colours are too. */
 export const paper = lab(98.9, -0.3, 1.4);

@@ -37,6 +37,7 @@ export const Pair = memo(function Pair({ kit, standIn, width, height }: Props) {
       viewBox={`0 0 ${width} ${height}`}
       aria-hidden="true"
     >
+      <Marks marks={pair.ground} />
       <Pane marks={pair.left} from={0} to={pair.seam + under} height={height} />
       <Pane marks={pair.right} from={pair.seam} to={width} height={height} />
       <Marks marks={pair.over} />

@@ -72,13 +72,13 @@ export function drawPair(kit: SwatchItem, standIn: SwatchItem | null, size: Swat
   const seam = Math.round(width / 2);
   const ground = sharedGround(kit.supply, standIn);
   const { left, right, over } = halves(kit.supply, standIn, size, kit.id, ground);
-  const laid = groundMark(ground, width, height);
   return {
     width,
     height,
     seam,
-    left: [laid, ...left],
-    right: standIn ? [laid, ...right] : [],
+    ground: [groundMark(ground, standIn ? width : seam, height)],
+    left,
+    right,
     over: [
       ...over,
       edgeMark(standIn ? width : seam, height),

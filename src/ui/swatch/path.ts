@@ -9,14 +9,21 @@ export type Box = Readonly<{ x: number; y: number; w: number; h: number }>;
 
 const tenths = (value: number) => Math.round(value * 10);
 
-/** A number of tenths as text, with the sign or a space that parts it from what came before. */
-function step(t: number): string {
+/** A number of tenths as text. */
+function text(t: number): string {
   const size = Math.abs(t);
-  const text = size % 10 === 0 ? String(size / 10) : `${size < 10 ? "" : Math.floor(size / 10)}.${size % 10}`;
-  return t < 0 ? `-${text}` : ` ${text}`;
+  const digits =
+    size % 10 === 0 ? String(size / 10) : `${size < 10 ? "" : Math.floor(size / 10)}.${size % 10}`;
+  return t < 0 ? `-${digits}` : digits;
 }
 
-const start = (x: number, y: number) => `M${step(tenths(x)).trimStart()}${step(tenths(y))}`;
+/** The same with what parts it from the number before it: a space, unless its sign does. */
+const step = (t: number) => (t < 0 ? text(t) : ` ${text(t)}`);
+
+const start = (x: number, y: number) => `M${text(tenths(x))}${step(tenths(y))}`;
+
+/** Takes out the space after a command. */
+const tight = (d: string) => d.replace(/([lq]) /, "$1");
 
 /** Straight lines through all points. */
 export function line(points: readonly Point[], close?: "close"): string {
@@ -29,7 +36,7 @@ export function line(points: readonly Point[], close?: "close"): string {
     d += step(qx - px) + step(qy - py);
     [px, py] = [qx, qy];
   }
-  return close ? `${d}z` : d;
+  return close ? `${tight(d)}z` : tight(d);
 }
 
 export const polygon = (points: readonly Point[]) => line(points, "close");
@@ -59,28 +66,28 @@ export function curve(points: readonly Point[], ending = ""): string {
     d += step(tenths(pull[0]) - px) + step(tenths(pull[1]) - py) + step(at[0] - px) + step(at[1] - py);
     [px, py] = at;
   }
-  return d + ending;
+  return tight(d) + ending;
 }
 
 /** A sliver from (x, y) to the right: `thick` px in its middle, nothing at its ends. */
 export function sliver(x: number, y: number, length: number, thick: number): string {
   const half = tenths(length / 2);
   const bend = Math.max(1, tenths(thick));
-  return `${start(x, y)}q${step(half)}${step(-bend)}${step(2 * half)} 0${step(-half)}${step(bend)}${step(-2 * half)} 0z`;
+  return `${start(x, y)}q${text(half)}${step(-bend)}${step(2 * half)} 0${step(-half)}${step(bend)}${step(-2 * half)} 0z`;
 }
 
 /** A short straight stroke. */
 export function dash(x: number, y: number, dx: number, dy: number): string {
-  return `${start(x, y)}l${step(tenths(dx))}${step(tenths(dy))}`;
+  return `${start(x, y)}l${text(tenths(dx))}${step(tenths(dy))}`;
 }
 
 export function rectangle(box: Box): string {
   const w = tenths(box.w);
-  return `${start(box.x, box.y)}h${step(w)}v${step(tenths(box.h))}h${step(-w)}z`;
+  return `${start(box.x, box.y)}h${text(w)}v${text(tenths(box.h))}h${text(-w)}z`;
 }
 
 export function ellipse(x: number, y: number, rx: number, ry = rx): string {
-  const r = `${step(tenths(rx)).trimStart()}${step(tenths(ry))} 0 1 1`;
+  const r = `${text(tenths(rx))}${step(tenths(ry))} 0 1 1`;
   const across = tenths(2 * rx);
   return `${start(x - rx, y)}a${r}${step(across)} 0a${r}${step(-across)} 0z`;
 }

@@ -81,9 +81,10 @@ function pane(marks: readonly Mark[], from: number, to: number, height: number, 
 /** A pair as the text of an SVG file. Its halves are windows, not clips, so no id can clash. */
 export function pairSvg(pair: PairDrawing, surfaces: Surfaces = lightSurfaces): string {
   const { width, height, seam } = pair;
-  const under = pair.right.length > 0 ? 1 : 0;
+  const under = pair.right.length > 0 ? 1 : 0; // or a pale hairline opens at the seam when scaled
   return [
     opened(width, height),
+    paths(pair.ground, surfaces),
     pane(pair.left, 0, seam + under, height, surfaces),
     pane(pair.right, seam, width, height, surfaces),
     paths(pair.over, surfaces),

@@ -15,8 +15,8 @@ const shine = lab(97, -0.5, 0.5);
 function bottleBox(page: Page): Box {
   const { box } = page;
   const alone = box.w < 1.15 * box.h;
-  const w = Math.min(box.w, (alone ? 0.86 : 0.68) * box.h);
-  const aside = alone ? 0.5 : box.w < 2 * box.h ? 0.24 : 0;
+  const w = Math.min(box.w, (alone ? 0.86 : 0.7) * box.h);
+  const aside = alone ? 0.5 : box.w < 2 * box.h ? 0.4 : 0;
   return { x: box.x + aside * (box.w - w), y: box.y, w, h: box.h };
 }
 

@@ -53,7 +53,8 @@ function bandOf(page: Page, top: number, height: number): Band {
   const { box } = page;
   const slant = 0.55 * height;
   const room = box.w - slant;
-  return { top, height, slant, from: box.x + 0.22 * room, to: box.x + 0.78 * room };
+  const side = box.w < 70 ? 0.12 : 0.22; // on a small chip the patch alone shows the colour
+  return { top, height, slant, from: box.x + side * room, to: box.x + (1 - side) * room };
 }
 
 function filled(band: Band, page: Page): string {
@@ -114,7 +115,7 @@ function strokesOf(supply: SupplyOf<"liner">, page: Page) {
     const rows = [0.15, 0.5, 0.85].map((share) => ruled(page, at(share), 0));
     return { width: Math.max(width, 0.5), lines: rows.join(""), band: null };
   }
-  const band = bandOf(page, at(0.31), 0.34 * box.h);
+  const band = bandOf(page, at(0.31), 0.36 * box.h);
   const lines = [
     ruled(page, at(0.04), inset),
     ruled(page, at(0.17), inset),

@@ -16,9 +16,9 @@ type Stick = Readonly<{
 }>;
 
 const sticks: Readonly<Record<"soft" | "hard" | "oil" | "pan", Stick>> = {
-  soft: { bare: -0.3, fine: 1, smear: 0.3, body: 0.72 },
-  hard: { bare: -0.26, fine: 0.72, smear: 0.14, body: 0.8 },
-  oil: { bare: -0.42, fine: 1.25, smear: 0.1, body: 0.86 },
+  soft: { bare: -0.42, fine: 1, smear: 0.3, body: 0.72 },
+  hard: { bare: -0.4, fine: 0.72, smear: 0.14, body: 0.8 },
+  oil: { bare: -0.5, fine: 1.25, smear: 0.1, body: 0.86 },
   pan: { bare: -0.6, fine: 0.9, smear: 0.26, body: 0.74 },
 };
 
@@ -96,7 +96,7 @@ export function drawPastel(supply: SupplyOf<"pastel">, colour: Lab, page: Page):
   const stick = sticks[supply.traits?.kind ?? "soft"];
   const row = rowOf(page, stick);
   const own = hex(colour);
-  const strokeWidth = Math.round(11.5 * row) / 10;
+  const strokeWidth = Math.round(12.5 * row) / 10;
   const grainOf = (bare: number, tone: Hex): Mark => ({
     d: touched(page, stick, bare),
     stroke: tone,
@@ -114,8 +114,8 @@ export function drawPastel(supply: SupplyOf<"pastel">, colour: Lab, page: Page):
       round: true,
     },
     grainOf(stick.bare, own),
-    grainOf(0.42, hex(shade(colour, -7))),
-    grainOf(0.46, hex(shade(colour, 6))),
+    grainOf(0.56, hex(shade(colour, -7))),
+    grainOf(0.6, hex(shade(colour, 6))),
   ];
 }
 
