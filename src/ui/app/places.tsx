@@ -7,6 +7,13 @@ const PartsPage = lazy(() =>
   import("../parts-page/parts-page.tsx").then((module) => ({ default: module.PartsPage })),
 );
 
+const RemakesScreen = lazy(() =>
+  import("../remakes/list/remakes-screen.tsx").then((module) => ({ default: module.RemakesScreen })),
+);
+const RemakeScreen = lazy(() =>
+  import("../remakes/remake-screen.tsx").then((module) => ({ default: module.RemakeScreen })),
+);
+
 type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name: Name }>) => ReactNode }>;
 
 /**
@@ -19,8 +26,8 @@ const screens: Screens = {
   kit: (route) => <NotYet route={route} />,
   stash: (route) => <NotYet route={route} />,
   "stash-item": (route) => <NotYet route={route} />,
-  remakes: (route) => <NotYet route={route} />,
-  remake: (route) => <NotYet route={route} />,
+  remakes: () => <RemakesScreen />,
+  remake: ({ id, tab }) => <RemakeScreen key={id} id={id} tab={tab} />,
   markets: (route) => <NotYet route={route} />,
   "keep-safe": (route) => <NotYet route={route} />,
   parts: () => <PartsPage />,

@@ -174,7 +174,7 @@ const remakes = {
     noRunners: "Nothing else could play it.",
     outTitle: "Left out",
     use: "use this",
-    useNamed: (name: string) => `, ${name}`,
+    takeNamed: (name: string) => `, ${name}`,
     useBent: "use it, and say so",
     notUsed: "not used",
     more: (n: number) => (n === 1 ? "1 more" : `${n} more`),

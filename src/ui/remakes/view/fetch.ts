@@ -1,6 +1,6 @@
 import type { KitMatch } from "../../../engine/match/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
-import { ownPick, type Shelves, shelvesOf, type Subject } from "./solve.ts";
+import { ownPick, type Shelves, type Subject, shelvesOf } from "./solve.ts";
 
 const words = remakeWords.standIns;
 
@@ -10,19 +10,27 @@ export type FetchView = Readonly<{ places: readonly FetchPlace[]; sum: string; c
 
 /** The ids ticked off, an optional field of the remake. */
 export function fetchedIds(remake: Subject["remake"]): ReadonlySet<string> {
-  const kept = remake["fetched"];
+  const kept = remake.fetched;
   return new Set(Array.isArray(kept) ? kept.filter((id): id is string => typeof id === "string") : []);
 }
 
 /** What each item is fetched for, in the order of the kit, then what goes beside it. */
-function wanted({ remake }: Subject, match: KitMatch, shelves: Shelves): ReadonlyMap<string, readonly string[]> {
+function wanted(
+  { remake }: Subject,
+  match: KitMatch,
+  shelves: Shelves,
+): ReadonlyMap<string, readonly string[]> {
   const lines = new Map<string, readonly number[]>();
   for (const { line, pick } of match.lines) {
     if (!pick) continue;
-    const uses = pick.by === "person" ? (ownPick(remake, line)?.uses ?? []).map(({ stash }) => stash) : [pick.stash];
-    for (const stash of uses) if (stash) lines.set(stash, [...(lines.get(stash) ?? []), shelves.numberOf(line)]);
+    const uses =
+      pick.by === "person" ? (ownPick(remake, line)?.uses ?? []).map(({ stash }) => stash) : [pick.stash];
+    for (const stash of uses)
+      if (stash) lines.set(stash, [...(lines.get(stash) ?? []), shelves.numberOf(line)]);
   }
-  const all = new Map([...lines].map(([stash, numbers]) => [stash, [words.forLine(numbers)] as readonly string[]]));
+  const all = new Map(
+    [...lines].map(([stash, numbers]) => [stash, [words.forLine(numbers)] as readonly string[]]),
+  );
   const beside = (stash: string | null | undefined, what: string) =>
     stash && all.set(stash, [...(all.get(stash) ?? []), what]);
   for (const { stash } of remake.essentials ?? []) beside(stash, words.forBasics);

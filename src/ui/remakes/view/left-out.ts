@@ -7,7 +7,12 @@ const inUse = "in-use:";
 
 /** Why an item is left out, in words: "dried out", "plays line 3, rowan". */
 export function outText(leftOut: LeftOut, shelves: Shelves): string {
-  if (leftOut === "received-before" || leftOut === "acquired-after" || leftOut === "empty" || leftOut === "dried")
+  if (
+    leftOut === "received-before" ||
+    leftOut === "acquired-after" ||
+    leftOut === "empty" ||
+    leftOut === "dried"
+  )
     return words.out[leftOut];
   const line = leftOut.slice(inUse.length);
   return words.inUse(shelves.numberOf(line), shelves.line(line)?.supply.name ?? "");

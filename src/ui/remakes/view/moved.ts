@@ -1,13 +1,15 @@
 import type { KitMatch } from "../../../engine/match/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
-import { type Shelves, shelvesOf, solve, type Subject } from "./solve.ts";
+import { type Shelves, type Subject, shelvesOf, solve } from "./solve.ts";
 
 const words = remakeWords.standIns;
 
 /** The lines that something else plays now. */
 export function movedLines(before: KitMatch, after: KitMatch): readonly string[] {
   const was = new Map(before.lines.map(({ line, pick }) => [line, pick?.stash ?? null]));
-  return after.lines.filter(({ line, pick }) => was.get(line) !== (pick?.stash ?? null)).map(({ line }) => line);
+  return after.lines
+    .filter(({ line, pick }) => was.get(line) !== (pick?.stash ?? null))
+    .map(({ line }) => line);
 }
 
 const playerOf = (match: KitMatch, line: string): string | undefined =>
@@ -32,4 +34,3 @@ export function tellOf(before: KitMatch, after: Subject, line: string | null, sa
   const along = others.length > 0 ? words.moved(words.line(others.map(shelves.numberOf))) : "";
   return [own, along].filter(Boolean).join(" ");
 }
-

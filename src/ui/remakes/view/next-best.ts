@@ -23,6 +23,9 @@ export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
   if (!pick || !next || !item) return null;
   const figure = format.count(outOfHundred(next.likeness));
   const { name } = item.supply;
-  const text = own || !secondChoice ? words.nextPlain(name, figure) : words.next(name, figure, outOfHundred(secondChoice.cost));
+  const text =
+    own || !secondChoice
+      ? words.nextPlain(name, figure)
+      : words.next(name, figure, outOfHundred(secondChoice.cost));
   return { stash: next.stash, name, text };
 }

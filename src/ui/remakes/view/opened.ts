@@ -1,3 +1,4 @@
+import { labOf, plainName } from "../../../engine/colour/index.ts";
 import {
   type Candidate,
   type LineMatch,
@@ -5,12 +6,11 @@ import {
   type TraceRow,
   traitLabel,
 } from "../../../engine/match/index.ts";
-import { labOf, plainName } from "../../../engine/colour/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
-import { sizeWords, type StashItem, type Supply } from "../../../engine/supply/index.ts";
+import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/index.ts";
 import { format } from "../../words/index.ts";
-import { remakeWords } from "../../words/remakes.ts";
 import { families } from "../../words/remake-families.ts";
+import { remakeWords } from "../../words/remakes.ts";
 import { outText, wayIn } from "./left-out.ts";
 import { factsText } from "./rows.ts";
 import { outOfHundred, type Shelves } from "./solve.ts";
@@ -29,7 +29,14 @@ export type OtherView = Readonly<{
 }>;
 
 /** One row of what was compared, ready to print. */
-export type ComparedRow = Readonly<{ key: string; what: string; kit: string; mine: string; alike: string; counts: string }>;
+export type ComparedRow = Readonly<{
+  key: string;
+  what: string;
+  kit: string;
+  mine: string;
+  alike: string;
+  counts: string;
+}>;
 
 export type OpenedView = Readonly<{
   runnersUp: readonly OtherView[];
@@ -72,7 +79,8 @@ function printed(trait: TraceRow["trait"], value: unknown): string {
   if (value === null || value === undefined) return words.compared.unknown;
   if (typeof value === "boolean") return value ? words.compared.yes : words.compared.no;
   if (typeof value === "number") return [format.number(value, 2), units[trait]].filter(Boolean).join(" ");
-  if (Array.isArray(value)) return isSize(value) ? sizeWords(value, (n) => format.number(n, 1)) : value.join(", ");
+  if (Array.isArray(value))
+    return isSize(value) ? sizeWords(value, (n) => format.number(n, 1)) : value.join(", ");
   return bases.get(String(value)) ?? String(value);
 }
 

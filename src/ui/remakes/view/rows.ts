@@ -19,7 +19,12 @@ const words = remakeWords.standIns;
 export type NextView = Readonly<{ stash: string; name: string; text: string }>;
 
 /** A stand-in as its row shows it. */
-export type StandInView = Readonly<{ item: StashItem; name: string; facts: string; reasons: readonly string[] }>;
+export type StandInView = Readonly<{
+  item: StashItem;
+  name: string;
+  facts: string;
+  reasons: readonly string[];
+}>;
 
 /** One line of the kit with what plays it, ready to print. */
 export type RowView = Readonly<{
@@ -37,6 +42,8 @@ export type RowView = Readonly<{
   gapWhy: string | null;
   /** A person chose it. */
   isOwn: boolean;
+  /** What the person wrote of the pick. */
+  ownNote: string;
   notes: readonly string[];
   next: NextView | null;
 }>;
@@ -55,10 +62,12 @@ function playedOn(match: LineMatch, instead: string | undefined): Played | null 
 /** What a person mixes in besides the first: "with seal brown: a touch, to dull it". */
 function mixedIn(subject: Subject, shelves: Shelves, line: string, first: string): readonly string[] {
   const uses = ownPick(subject.remake, line)?.uses ?? [];
-  const others = uses.filter(({ stash }) => stash !== first).flatMap(({ stash, work }) => {
-    const item = shelves.item(stash);
-    return item ? [words.mixedWith(item.supply.name, work || null)] : [];
-  });
+  const others = uses
+    .filter(({ stash }) => stash !== first)
+    .flatMap(({ stash, work }) => {
+      const item = shelves.item(stash);
+      return item ? [words.mixedWith(item.supply.name, work || null)] : [];
+    });
   return others.length > 0 ? [...others, words.judgedByLarger] : [];
 }
 
@@ -71,7 +80,12 @@ function gapReason(match: LineMatch, shelves: Shelves): string {
     : words.gapNearest(item.supply.name, outOfHundred(best.likeness));
 }
 
-function notesOn(subject: Subject, match: LineMatch, played: Played | null, instead: string | null): readonly string[] {
+function notesOn(
+  subject: Subject,
+  match: LineMatch,
+  played: Played | null,
+  instead: string | null,
+): readonly string[] {
   const own = ownPick(subject.remake, match.line);
   return [
     instead,
@@ -85,7 +99,9 @@ function notesOn(subject: Subject, match: LineMatch, played: Played | null, inst
 const kitSide = (line: Line) => ({
   supply: line.supply,
   name: line.supply.name,
-  facts: [(line.qty ?? 1) > 1 ? words.pieces(line.qty ?? 1) : "", factsText(line.supply)].filter(Boolean).join(", "),
+  facts: [(line.qty ?? 1) > 1 ? words.pieces(line.qty ?? 1) : "", factsText(line.supply)]
+    .filter(Boolean)
+    .join(", "),
 });
 
 function standInView(subject: Subject, shelves: Shelves, line: Line, played: Played): StandInView | null {
@@ -112,7 +128,8 @@ export function rowView(
   const played = playedOn(match, instead);
   const standIn = played && standInView(subject, shelves, line, played);
   const isOwn = ownPick(subject.remake, line.id) !== undefined && (match.pick?.by ?? "person") === "person";
-  const first = instead !== undefined && instead !== match.pick?.stash ? shelves.item(match.pick?.stash) : undefined;
+  const first =
+    instead !== undefined && instead !== match.pick?.stash ? shelves.item(match.pick?.stash) : undefined;
   return {
     line: line.id,
     number: shelves.numberOf(line.id),
@@ -123,6 +140,7 @@ export function rowView(
     near: standIn && played ? verdictWords(played.candidate.verdict) : isOwn ? "" : words.gapWord,
     gapWhy: standIn || isOwn ? null : gapReason(match, shelves),
     isOwn,
+    ownNote: ownPick(subject.remake, line.id)?.note ?? "",
     notes: notesOn(subject, match, played, first ? words.instead(first.supply.name) : null),
     next: instead === undefined ? nextBest(match, shelves) : null,
   };

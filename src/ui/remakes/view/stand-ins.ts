@@ -2,7 +2,7 @@ import type { KitMatch, LineMatch } from "../../../engine/match/index.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { type RowView, rowView } from "./rows.ts";
-import { outOfHundred, type Shelves, shelvesOf, type Subject } from "./solve.ts";
+import { outOfHundred, type Shelves, type Subject, shelvesOf } from "./solve.ts";
 
 const words = remakeWords.standIns;
 

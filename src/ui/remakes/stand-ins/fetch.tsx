@@ -1,0 +1,51 @@
+import { useMemo } from "react";
+import type { KitMatch } from "../../../engine/match/index.ts";
+import { Button, Section, Tick } from "../../parts/index.ts";
+import { remakeWords } from "../../words/remakes.ts";
+import type { StandInActs } from "../use-stand-ins.ts";
+import { type FetchItem, fetchView } from "../view/fetch.ts";
+import type { Subject } from "../view/solve.ts";
+import styles from "./fetch.module.css";
+
+const words = remakeWords.standIns;
+
+/** What to fetch, place by place, ticked off at the shelf; what is found dry is said there and solved anew. */
+export function Fetch({
+  subject,
+  match,
+  acts,
+}: Readonly<{ subject: Subject; match: KitMatch; acts: StandInActs }>) {
+  const view = useMemo(() => fetchView(subject, match), [subject, match]);
+  if (view.count === 0) return null;
+  return (
+    <Section title={words.fetch} act={view.sum} id="fetch">
+      <div className={styles.places}>
+        {view.places.map(({ place, items }) => (
+          <div key={place}>
+            <h3 className={styles.place}>{place}</h3>
+            <ul>
+              {items.map((item) => (
+                <Item key={item.id} item={item} acts={acts} />
+              ))}
+            </ul>
+          </div>
+        ))}
+      </div>
+    </Section>
+  );
+}
+
+const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) => (
+  <li className={styles.item}>
+    <Tick
+      label={item.name}
+      more={item.more}
+      value={item.fetched}
+      onValue={(on) => void acts.fetch(item.id, item.name, on)}
+    />
+    <Button kind="quiet" className={styles.dried ?? ""} onClick={() => void acts.dried(item.id, item.name)}>
+      {words.driedOut}
+      <span className="visually-hidden">{words.driedNamed(item.name)}</span>
+    </Button>
+  </li>
+);

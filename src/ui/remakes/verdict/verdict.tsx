@@ -1,0 +1,60 @@
+import { useMemo } from "react";
+import { doAct } from "../../app/do-act.ts";
+import { DateField, Section } from "../../parts/index.ts";
+import { KeptField, readText } from "../../supply-form/kept-field.tsx";
+import { remakeWords } from "../../words/remakes.ts";
+import { changeField } from "../acts.ts";
+import { RemakeFrame } from "../remake-frame.tsx";
+import { type Subject, solve } from "../view/solve.ts";
+import { verdictView } from "../view/verdict.ts";
+import { Corrections } from "./corrections.tsx";
+import { ItemVerdict } from "./item-verdict.tsx";
+import { Questions } from "./questions.tsx";
+import styles from "./verdict.module.css";
+
+const words = remakeWords.verdict;
+
+/** The verdict: item by item, then of the kit; what to ask the audience, and what to put right. */
+export function Verdict({ subject }: Readonly<{ subject: Subject }>) {
+  const view = useMemo(() => verdictView(subject, solve(subject)), [subject]);
+  return (
+    <RemakeFrame subject={subject} tab="verdict" lead={view.lead} leadMore={view.more}>
+      <section aria-labelledby="items">
+        <h2 id="items" className="visually-hidden">
+          {words.items}
+        </h2>
+        <ol className={styles.items}>
+          {view.rows.map((row) => (
+            <ItemVerdict key={row.line.id} row={row} remake={subject.remake} />
+          ))}
+        </ol>
+      </section>
+      <Kit subject={subject} />
+      <Questions subject={subject} />
+      <Corrections subject={subject} />
+    </RemakeFrame>
+  );
+}
+
+function Kit({ subject: { remake } }: Readonly<{ subject: Subject }>) {
+  const keep = (field: string, value: unknown, label: string) =>
+    void doAct(changeField(remake, field, value ?? undefined, label), null);
+  return (
+    <Section title={words.kit}>
+      <KeptField
+        label={words.kitLabel}
+        lines={3}
+        value={remake.verdict ?? ""}
+        read={readText}
+        onKeep={(text) => keep("verdict", text, remakeWords.acts.kitVerdict)}
+      />
+      <div className={styles.short}>
+        <DateField
+          label={words.finished}
+          value={remake.finished ?? null}
+          onValue={(day) => keep("finished", day, remakeWords.acts.finished)}
+        />
+      </div>
+    </Section>
+  );
+}
