@@ -17,7 +17,7 @@ export type Saving = Readonly<{
 /** What the screens see. */
 export type BookState = Readonly<{
   status: "opening" | "ready" | "failed" | "read-only";
-  /** Why the status is not ready, or that nothing outlives the tab. */
+  /** Why the status is not ready; or when it is: that nothing outlives the tab, or that undo cannot reach back. */
   fault: StoreFault | null;
   /** Everything, with changes that are not kept yet. */
   book: Workbook;

@@ -146,7 +146,11 @@ it("a damaged journal leaves the book usable, without undo", async () => {
   await write(storage, "journal", { seq: 1, id: "dev:1" });
   const book = newBook();
   await book.openBook(repositoryIn(storage));
-  expect(book.useBook.getState()).toMatchObject({ status: "ready", canUndo: false });
+  expect(book.useBook.getState()).toMatchObject({
+    status: "ready",
+    canUndo: false,
+    fault: { kind: "damaged" },
+  });
   expect(await book.perform({ label: "Add", changes: [put("b")] })).toMatchObject({ ok: true });
 });
 
