@@ -122,7 +122,11 @@ describe("the solver, against munkres on the whole matrix", () => {
     fc.assert(
       fc.property(matrix, (costs) => {
         const rows = costs.map((row) => row.map((cost, column) => ({ column, cost })));
-        const found = assign(rows, (costs[0] ?? []).map(() => 1))?.columnOf ?? [];
+        const found =
+          assign(
+            rows,
+            (costs[0] ?? []).map(() => 1),
+          )?.columnOf ?? [];
         expect(new Set(found).size).toBe(costs.length);
         const pairs = found.map((column, row) => [row, column] as const);
         expect(costOf(costs, pairs)).toBe(costOf(costs, munkres(costs.map((row) => [...row]))));

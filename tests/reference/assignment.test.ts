@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import hundred from "../../fixtures/reference/assignment-100.json" with { type: "json" };
 import published from "../../fixtures/reference/assignment.json" with { type: "json" };
+import hundred from "../../fixtures/reference/assignment-100.json" with { type: "json" };
 import { assign } from "../../src/engine/match/assign.ts";
 
 type Cell = number | string;
@@ -16,7 +16,10 @@ function leastCost(costs: readonly (readonly Cell[])[], sign: 1 | -1): number | 
   const rows = wide(costs).map((row) =>
     row.flatMap((cost, column) => (typeof cost === "number" ? [{ column, cost: sign * cost }] : [])),
   );
-  const found = assign(rows, (wide(costs)[0] ?? []).map(() => 1));
+  const found = assign(
+    rows,
+    (wide(costs)[0] ?? []).map(() => 1),
+  );
   if (!found) return null;
   return found.columnOf.reduce((sum, column, row) => sum + Number(wide(costs)[row]?.[column]), 0);
 }
@@ -24,10 +27,13 @@ function leastCost(costs: readonly (readonly Cell[])[], sign: 1 | -1): number | 
 // Sources stand in fixtures/reference/assignment.json beside each case: the SciPy documentation and test
 // suite, textbooks, a public solver's guide. `maximum` was computed there with SciPy and by enumeration.
 describe("published assignment problems", () => {
-  it.each(published.assignment)("$id costs $optimum at least and $maximum at most", ({ cost, optimum, maximum }) => {
-    expect(leastCost(cost, 1)).toBe(optimum);
-    expect(leastCost(cost, -1)).toBe(maximum);
-  });
+  it.each(published.assignment)(
+    "$id costs $optimum at least and $maximum at most",
+    ({ cost, optimum, maximum }) => {
+      expect(leastCost(cost, 1)).toBe(optimum);
+      expect(leastCost(cost, -1)).toBe(maximum);
+    },
+  );
 
   it("solves the 100 × 100 instance of OR-Library (assign100): 305", () => {
     expect(leastCost(hundred.cost, 1)).toBe(hundred.optimum);
