@@ -64,6 +64,13 @@ describe("the same product", () => {
     expect(sameProduct(pencil, { family: "graphite", name: "pencil", traits: { grade: "2B" } })).toBe(false);
   });
 
+  it("is not made by a shared lack of a colour name where the colours are two", () => {
+    const tube = (hex?: string): Supply => ({ family: "paint", name: "Tube", colour: hex ? { hex } : null });
+    expect(sameProduct(tube("#c81e1e"), tube("#1e1ec8"))).toBe(false);
+    expect(sameProduct(tube("#c81e1e"), tube("#c61f1f"))).toBe(true);
+    expect(sameProduct(tube("#c81e1e"), tube())).toBe(true);
+  });
+
   it("knows a paper size by name and by millimetres, and tips in any order", () => {
     const pad: Supply = { family: "paper", name: "Pad", traits: { size: "A4" } };
     expect(sameProduct(pad, { family: "paper", name: "Pad", traits: { size: [297, 210] } })).toBe(true);
