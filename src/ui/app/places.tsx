@@ -7,11 +7,20 @@ const PartsPage = lazy(() =>
   import("../parts-page/parts-page.tsx").then((module) => ({ default: module.PartsPage })),
 );
 
+const KitsPage = lazy(() => import("../kits/kits-page.tsx").then((module) => ({ default: module.KitsPage })));
+const KitScreen = lazy(() =>
+  import("../kits/kit-screen.tsx").then((module) => ({ default: module.KitScreen })),
+);
+
 const RemakesScreen = lazy(() =>
   import("../remakes/list/remakes-screen.tsx").then((module) => ({ default: module.RemakesScreen })),
 );
 const RemakeScreen = lazy(() =>
   import("../remakes/remake-screen.tsx").then((module) => ({ default: module.RemakeScreen })),
+);
+
+const StashScreen = lazy(() =>
+  import("../stash/stash-screen.tsx").then((module) => ({ default: module.StashScreen })),
 );
 
 type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name: Name }>) => ReactNode }>;
@@ -22,10 +31,10 @@ type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name
  */
 const screens: Screens = {
   desk: (route) => <NotYet route={route} />,
-  kits: (route) => <NotYet route={route} />,
-  kit: (route) => <NotYet route={route} />,
-  stash: (route) => <NotYet route={route} />,
-  "stash-item": (route) => <NotYet route={route} />,
+  kits: () => <KitsPage />,
+  kit: ({ id, tab }) => <KitScreen key={id} id={id} tab={tab} />,
+  stash: () => <StashScreen chosen={null} />,
+  "stash-item": ({ id }) => <StashScreen chosen={id} />,
   remakes: () => <RemakesScreen />,
   remake: ({ id, tab }) => <RemakeScreen key={id} id={id} tab={tab} />,
   markets: (route) => <NotYet route={route} />,

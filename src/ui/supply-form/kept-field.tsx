@@ -1,6 +1,6 @@
 import { type ReactNode, useState } from "react";
 import { Field } from "../parts/index.ts";
-import type { Read } from "./view/read-trait.ts";
+import { type Read, readNumber } from "./view/read-trait.ts";
 
 type Props<T> = Readonly<{
   label: string;
@@ -53,3 +53,11 @@ export const readNeeded =
   (fault: string) =>
   (text: string): Read<string> =>
     text.trim() === "" ? { ok: false, fault } : { ok: true, value: text.trim() };
+
+/** A whole number from 1 up that has to be there. */
+export const readWhole =
+  (fault: string) =>
+  (text: string): Read<number> => {
+    const reading = readNumber(text, true);
+    return reading.ok && reading.value !== undefined ? reading : { ok: false, fault };
+  };

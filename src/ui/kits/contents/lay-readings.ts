@@ -1,0 +1,30 @@
+const gapPx = 14;
+
+/**
+ * Moves readings that are wider than their piece to the right, so that none lies on the next; at the right end
+ * they are held inside, and one that finds no room there goes a line lower.
+ */
+export function layReadings(box: HTMLElement): void {
+  const room = box.clientWidth;
+  let line = Number.NaN;
+  let taken = 0;
+  let lower = 0;
+  for (const piece of box.children) {
+    const reading = piece.querySelector<HTMLElement>("button");
+    if (!(piece instanceof HTMLElement) || !reading) continue;
+    // A piece may wrap: its reading stands under where it ends, so the last of its boxes counts.
+    const boxes = piece.getClientRects();
+    const last = boxes[boxes.length - 1];
+    if (!last) continue;
+    const origin = box.getBoundingClientRect();
+    const [left, top] = [last.left - origin.left, last.top - origin.top];
+    if (top !== line) [line, taken, lower] = [top, 0, 0];
+    const wanted = Math.max(0, Math.min(Math.max(left, taken), room - reading.offsetWidth));
+    const isFree = wanted >= taken;
+    const at = isFree ? wanted : Math.max(lower, Math.min(left, room - reading.offsetWidth));
+    reading.style.left = `${at}px`;
+    reading.style.top = `${top + last.height + (isFree ? 9 : 27)}px`;
+    if (isFree) taken = at + reading.offsetWidth + gapPx;
+    else lower = at + reading.offsetWidth + gapPx;
+  }
+}

@@ -1,0 +1,99 @@
+import { type ClipboardEvent, type KeyboardEvent, type Ref, useId, useLayoutEffect, useRef } from "react";
+import { classes } from "../../parts/index.ts";
+import { kitsWords } from "../../words/kits.ts";
+import type { EntryView } from "../view/entry.ts";
+import { layReadings } from "./lay-readings.ts";
+import styles from "./typed-line.module.css";
+
+const text = kitsWords.entry;
+
+type Props = Readonly<{
+  label: string;
+  value: string;
+  onValue: (value: string) => void;
+  view: EntryView | null;
+  /** The field of the piece in hand. */
+  inHand: string | null;
+  onHand: (field: string) => void;
+  onCaret: (caret: number) => void;
+  onEnter: () => void;
+  onPasted: (pasted: string) => boolean;
+  fieldRef: Ref<HTMLTextAreaElement>;
+}>;
+
+/**
+ * A line as it is typed, each understood piece bracketed from below with its reading under it. The brackets
+ * lie on a copy of the text in the same place; the readings are buttons, so Tab walks the pieces.
+ */
+export function TypedLine(props: Props) {
+  const { label, value, view, inHand, onHand, onCaret, fieldRef } = props;
+  const id = useId();
+  const copy = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: readings move whenever the text does
+  useLayoutEffect(() => {
+    const box = copy.current;
+    if (!box) return;
+    layReadings(box);
+    const watcher = new ResizeObserver(() => layReadings(box));
+    watcher.observe(box);
+    return () => watcher.disconnect();
+  }, [view]);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Enter" || event.shiftKey || event.nativeEvent.isComposing) return;
+    event.preventDefault();
+    props.onEnter();
+  };
+  const onPaste = (event: ClipboardEvent) => {
+    if (props.onPasted(event.clipboardData.getData("text/plain"))) event.preventDefault();
+  };
+  return (
+    <div className={styles.sheet}>
+      <label htmlFor={id} className="visually-hidden">
+        {label}
+      </label>
+      <textarea
+        ref={fieldRef}
+        id={id}
+        className={styles.typed}
+        rows={1}
+        value={value}
+        placeholder={text.example}
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        aria-describedby={`${id}-read`}
+        onChange={(event) => props.onValue(event.currentTarget.value)}
+        onSelect={(event) => onCaret(event.currentTarget.selectionStart)}
+        onKeyDown={onKeyDown}
+        onPaste={onPaste}
+      />
+      <div ref={copy} className={styles.copy}>
+        {view?.stretches.map(({ key, text: stretch, piece }) =>
+          piece ? (
+            <span key={key} className={classes(styles.piece, piece.field === inHand && styles.inHand)}>
+              <span aria-hidden="true">{stretch}</span>
+              <button
+                type="button"
+                className={styles.reading}
+                aria-pressed={piece.field === inHand}
+                aria-label={text.reading(piece.text, piece.reads)}
+                onFocus={() => onHand(piece.field)}
+                onClick={() => onHand(piece.field)}
+              >
+                {piece.reads}
+              </button>
+            </span>
+          ) : (
+            <span key={key} aria-hidden="true">
+              {stretch}
+            </span>
+          ),
+        )}
+        {"\u200b"}
+      </div>
+      <p id={`${id}-read`} className="visually-hidden">
+        {view ? view.understood : text.hint}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,13 @@
+import { useBook } from "../../store/index.ts";
+import type { KitTab } from "../app/route.ts";
+import { ContentsPage } from "./contents/contents-page.tsx";
+import { NoSuchKit } from "./kit-frame.tsx";
+import { PricesPage } from "./prices/prices-page.tsx";
+
+/** One kit: its contents, its prices, its worth. */
+export function KitScreen({ id, tab }: Readonly<{ id: string; tab: KitTab }>) {
+  const kit = useBook((state) => state.book.kits?.find((one) => one.id === id));
+  if (!kit) return <NoSuchKit />;
+  if (tab === "contents") return <ContentsPage kit={kit} />;
+  return <PricesPage kit={kit} />;
+}

@@ -1,0 +1,81 @@
+import type { Kit } from "../../../engine/worth/index.ts";
+import { Button, type Column, MoneyText, Table } from "../../parts/index.ts";
+import { Swatch } from "../../swatch/index.ts";
+import { kitsWords } from "../../words/kits.ts";
+import type { Figure, MarketPrices, PriceRow } from "../view/prices.ts";
+import { LinePrices } from "./line-prices.tsx";
+import styles from "./prices.module.css";
+
+const text = kitsWords.prices;
+
+type Props = Readonly<{
+  kit: Kit;
+  here: MarketPrices;
+  all: readonly MarketPrices[];
+  open: string | null;
+  onOpen: (line: string | null) => void;
+}>;
+
+/** Every line with its list and shop figure in one market; those without one first. */
+export function PriceTable({ kit, here, all, open, onOpen }: Props) {
+  return (
+    <Table
+      caption={text.table(here.market.name)}
+      columns={columnsFor(kit, open, onOpen)}
+      rows={here.sorted}
+      keyOf={(row) => row.line.id}
+      opened={(row) => row.line.id === open && <LinePrices kit={kit} line={row.line} here={here} all={all} />}
+    />
+  );
+}
+
+const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): readonly Column<PriceRow>[] => [
+  {
+    key: "swatch",
+    head: <span className="visually-hidden">{kitsWords.contents.lead(1)}</span>,
+    stacked: "alone",
+    width: "56px",
+    cell: ({ line }) => (
+      <Swatch item={{ id: `${kit.id}/${line.id}`, supply: line.supply }} width={56} height={30} />
+    ),
+  },
+  {
+    key: "item",
+    head: text.item,
+    names: true,
+    cell: (row) => (
+      <>
+        {row.name} <span className={styles.facts}>{row.facts}</span>
+      </>
+    ),
+  },
+  { key: "list", head: text.list, align: "end", cell: (row) => <Amount figure={row.list} row={row} /> },
+  { key: "listHow", head: text.how, follows: true, cell: (row) => row.list?.how ?? "" },
+  { key: "shop", head: text.shop, align: "end", cell: (row) => <Amount figure={row.shop} row={row} /> },
+  { key: "shopHow", head: text.how, follows: true, cell: (row) => row.shop?.how ?? "" },
+  {
+    key: "open",
+    head: <span className="visually-hidden">{text.found}</span>,
+    align: "end",
+    stacked: "alone",
+    cell: ({ line, name }) => {
+      const isOpen = line.id === open;
+      return (
+        <Button kind="quiet" aria-expanded={isOpen} onClick={() => onOpen(isOpen ? null : line.id)}>
+          {isOpen ? text.close : text.open}
+          <span className="visually-hidden">{kitsWords.contents.about(name)}</span>
+        </Button>
+      );
+    },
+  },
+];
+
+function Amount({ figure, row }: Readonly<{ figure: Figure | null; row: PriceRow }>) {
+  if (!figure) return <em className={styles.without}>{row.without}</em>;
+  return (
+    <>
+      <MoneyText money={figure.likely} bare />
+      {figure.range && <span className={styles.range}>{figure.range}</span>}
+    </>
+  );
+}
