@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useRef, useState } from "react";
+import { readLines } from "../../engine/supply/index.ts";
+import { addStashItems, newId, useBook } from "../../store/index.ts";
+import { doAct } from "../app/do-act.ts";
+import { Band } from "../kits/band.tsx";
+import { TypedLine } from "../kits/contents/typed-line.tsx";
+import { entryView, type Fix, knownNames, pieceAt } from "../kits/view/entry.ts";
+import { Acts, Beside, Button } from "../parts/index.ts";
+import { stashWords } from "../words/stash.ts";
+import styles from "./add.module.css";
+import { AddPlace } from "./add-place.tsx";
+import { Drawn } from "./drawn.tsx";
+import { PastedList } from "./pasted-list.tsx";
+import { Asked } from "./put-right.tsx";
+import { newItems, type Written } from "./view/new-items.ts";
+
+const words = stashWords.adding;
+
+/** Keeps what was written, as new items of the stash. */
+function addAll(written: readonly Written[], place: string | null, told: string | null): Promise<boolean> {
+  const { stash } = useBook.getState().book;
+  const items = newItems(written, place, stash ?? [], (taken) => newId("st-", taken));
+  return doAct(addStashItems(items), told);
+}
+
+/** One field that takes what people write; Enter adds it, and the focus stays. */
+export function AddToStash({ onDone }: Readonly<{ onDone: () => void }>) {
+  const book = useBook((state) => state.book);
+  const known = useMemo(() => knownNames(book), [book]);
+  const [typed, setTyped] = useState("");
+  const [fixes, setFixes] = useState<readonly Fix[]>([]);
+  const [inHand, setInHand] = useState<string | null>(null);
+  const [pasted, setPasted] = useState<string | null>(null);
+  const [place, setPlace] = useState<string | null>(null);
+  const [last, setLast] = useState<Readonly<{ text: string; fixes: readonly Fix[]; name: string }> | null>(
+    null,
+  );
+  const field = useRef<HTMLTextAreaElement>(null);
+  const view = useMemo(() => entryView(typed, known, fixes), [typed, known, fixes]);
+
+  useEffect(() => field.current?.focus(), []);
+  const write = (text: string, kept: readonly Fix[] = []) => {
+    setTyped(text);
+    setFixes(kept);
+    setInHand(null);
+    field.current?.focus();
+  };
+  const takeList = (list: string) => {
+    if (readLines(list, known).length < 2) return false;
+    setPasted(list);
+    return true;
+  };
+  const add = () => {
+    if (!view || takeList(typed)) return;
+    setLast({ text: typed, fixes, name: view.supply.name });
+    write("");
+    void addAll([view], place, null);
+  };
+  if (pasted !== null) {
+    return (
+      <PastedList
+        text={pasted}
+        known={known}
+        where={<AddPlace place={place} onPlace={setPlace} />}
+        onDrop={() => setPasted(null)}
+        onAdd={async (written) => {
+          if (!(await addAll(written, place, words.addedMany(written.length)))) return;
+          setPasted(null);
+          setTyped("");
+        }}
+      />
+    );
+  }
+  return (
+    <Beside note={words.note}>
+      <Band>
+        <p className={styles.fact}>{words.hint}</p>
+        <div className={styles.desk}>
+          <div className={styles.line}>
+            <TypedLine
+              label={words.label}
+              value={typed}
+              onValue={setTyped}
+              view={view}
+              inHand={inHand}
+              onHand={setInHand}
+              onCaret={(caret) => view && setInHand(pieceAt(view.pieces, caret)?.field ?? null)}
+              onEnter={add}
+              onPasted={takeList}
+              fieldRef={field}
+            />
+            <Asked view={view} inHand={inHand} fixes={fixes} onFixes={setFixes} />
+          </div>
+          {view && <Drawn view={view} />}
+        </div>
+        <div className={styles.foot}>
+          <p role="status" className={styles.fact}>
+            {last && typed === ""
+              ? words.added(last.name)
+              : [view?.kept, view?.notSaid].filter(Boolean).join(" ")}
+          </p>
+          <AddPlace place={place} onPlace={setPlace} />
+          <Acts>
+            <Button kind="primary" notNow={view ? null : words.notYet} onClick={add}>
+              {words.verb}
+            </Button>
+            {last && typed === "" && (
+              <Button onClick={() => write(last.text, last.fixes)}>{words.again(last.name)}</Button>
+            )}
+            <Button kind="quiet" onClick={onDone}>
+              {words.done}
+            </Button>
+          </Acts>
+        </div>
+      </Band>
+    </Beside>
+  );
+}

@@ -1,0 +1,67 @@
+import type { StashItem } from "../../engine/supply/index.ts";
+import { Pair, Swatch } from "../swatch/index.ts";
+import { stashWords } from "../words/stash.ts";
+import styles from "./item-facts.module.css";
+import { ItemLink } from "./item-link.tsx";
+import type { Fact, ItemView, Near } from "./view/item.ts";
+
+const words = stashWords.item;
+
+type Props = Readonly<{ item: StashItem; view: ItemView; titleId: string | null }>;
+
+/** The item drawn large, with its facts and the nearest of the stash. */
+export function ItemFacts({ item, view, titleId }: Props) {
+  return (
+    <div className={styles.room} data-chosen="">
+      <div className={styles.facts}>
+        <div className={styles.swatch}>
+          <Swatch item={item} width={240} height={160} />
+        </div>
+        <div className={styles.said}>
+          {titleId && (
+            <h2 id={titleId} tabIndex={-1} className={styles.title}>
+              {view.name}
+            </h2>
+          )}
+          {view.facts && <p className={styles.traits}>{view.facts}</p>}
+          <dl className={styles.rows}>
+            {view.rows.map((row) => (
+              <FactRow key={row.label} row={row} />
+            ))}
+          </dl>
+        </div>
+        {view.nearest.length > 0 && <Nearest item={item} nearest={view.nearest} />}
+      </div>
+    </div>
+  );
+}
+
+const FactRow = ({ row }: Readonly<{ row: Fact }>) => (
+  <div>
+    <dt>{row.label}</dt>
+    <dd>
+      {row.text} {row.more && <span className={styles.more}>{row.more}</span>}
+    </dd>
+  </div>
+);
+
+function Nearest({ item, nearest }: Readonly<{ item: StashItem; nearest: readonly Near[] }>) {
+  return (
+    <div className={styles.nearest}>
+      <h3 className={styles.nearHead}>{words.nearest}</h3>
+      <ul>
+        {nearest.map((near) => (
+          <li key={near.item.id}>
+            <ItemLink id={near.item.id} stays className={styles.near}>
+              <Pair kit={item} standIn={near.item} width={96} height={32} />
+              <span>
+                <span className={styles.nearName}>{near.name}</span>
+                <span className={styles.apart}>{near.text}</span>
+              </span>
+            </ItemLink>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

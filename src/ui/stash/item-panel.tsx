@@ -1,0 +1,78 @@
+import { useId } from "react";
+import type { StashItem } from "../../engine/supply/index.ts";
+import { addStashItem, editStashItem, newId, removeStashItem, useBook } from "../../store/index.ts";
+import { doAct } from "../app/do-act.ts";
+import { go } from "../app/navigate.ts";
+import { Acts, Button } from "../parts/index.ts";
+import { SupplyForm } from "../supply-form/index.ts";
+import { stashWords } from "../words/stash.ts";
+import { ItemFacts } from "./item-facts.tsx";
+import { ItemFields } from "./item-fields.tsx";
+import { goStaying, itemAddress, stashAddress } from "./item-link.tsx";
+import styles from "./item-panel.module.css";
+import type { ItemView } from "./view/item.ts";
+import { anotherLike } from "./view/new-items.ts";
+
+const words = stashWords.item;
+
+type Props = Readonly<{
+  item: StashItem;
+  view: ItemView;
+  /** Its name stands above already, as the page's title. */
+  untitled?: boolean;
+  /** Whether what it is can be changed just now. */
+  changing: boolean;
+  onChanging: (id: string | null) => void;
+}>;
+
+/** One thing of the stash: what it is, what is near it, and how one has it. */
+export function ItemPanel({ item, view, untitled = false, changing, onChanging }: Props) {
+  const titleId = useId();
+  return (
+    <section aria-labelledby={untitled ? undefined : titleId} aria-label={untitled ? view.name : undefined}>
+      <ItemFacts item={item} view={view} titleId={untitled ? null : titleId} />
+      <h3 className={styles.head}>{words.mine}</h3>
+      <ItemFields key={item.id} item={item} />
+      {changing && (
+        <>
+          <h3 className={styles.head}>{words.what}</h3>
+          <SupplyForm
+            supply={item.supply}
+            onChange={(path, value) => void doAct(editStashItem(item, ["supply", ...path], value), null)}
+          />
+        </>
+      )}
+      <ItemActs item={item} changing={changing} onChanging={onChanging} />
+    </section>
+  );
+}
+
+function ItemActs({ item, changing, onChanging }: Pick<Props, "item" | "changing" | "onChanging">) {
+  const name = item.supply.name;
+  const another = () => {
+    const id = newId("st-", useBook.getState().book.stash);
+    void doAct(addStashItem(anotherLike(item, id)), words.anotherDone(name));
+    onChanging(id);
+    goStaying(itemAddress(id));
+  };
+  const remove = () => {
+    const draft = removeStashItem(useBook.getState().book, item);
+    go(stashAddress());
+    void doAct(draft, words.removed(name));
+  };
+  return (
+    <div className={styles.acts}>
+      <Acts>
+        <Button onClick={() => onChanging(changing ? null : item.id)} aria-expanded={changing}>
+          {changing ? words.changeClose : words.change}
+        </Button>
+        <Button kind="quiet" onClick={another}>
+          {words.another}
+        </Button>
+        <Button kind="quiet" onClick={remove}>
+          {words.remove}
+        </Button>
+      </Acts>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import {
+  type HueGroup,
+  hueGroup,
+  type Lab,
+  type LightnessBand,
+  labOf,
+  lightnessBand,
+  plainName,
+} from "../../../engine/colour/index.ts";
+import { factsOf, type StashItem } from "../../../engine/supply/index.ts";
+import { foldWords } from "../../words/fold-words.ts";
+import { format } from "../../words/index.ts";
+import { stashWords } from "../../words/stash.ts";
+
+/** Where a colour lies in the layout, and what it is called. */
+export type Colouring = Readonly<{ lab: Lab; hue: HueGroup; band: LightnessBand; said: string }>;
+
+/** A stash item with what the screens ask of it again and again, worked out once. */
+export type Known = Readonly<{
+  item: StashItem;
+  facts: string;
+  colour: Colouring | null;
+  /** Everything it can be found by, folded. */
+  findable: string;
+}>;
+
+export type State = keyof typeof stashWords.states;
+
+export const stateOf = (item: StashItem): State => item.state ?? "ok";
+export const placeOf = (item: StashItem): string => item.place?.trim() ?? "";
+
+export const factsText = (supply: StashItem["supply"]): string =>
+  factsOf(supply, (value) => format.number(value, 2)).join(", ");
+
+function colouring({ supply }: StashItem): Colouring | null {
+  const lab = labOf(supply.colour);
+  return lab && { lab, hue: hueGroup(lab), band: lightnessBand(lab), said: plainName(lab) };
+}
+
+function knownOf(item: StashItem): Known {
+  const { supply } = item;
+  const facts = factsText(supply);
+  const colour = colouring(item);
+  const texts = [
+    supply.name,
+    supply.maker,
+    supply.line,
+    supply.code,
+    supply.colour?.name,
+    colour?.said,
+    facts,
+    stashWords.kinds[supply.family],
+    item.place,
+    stashWords.states[stateOf(item)],
+    ...(item.tags ?? []),
+  ];
+  return { item, facts, colour, findable: foldWords(texts.filter(Boolean).join(" ")) };
+}
+
+/** What is known of each item is kept for as long as the item is the very same. */
+const kept = new WeakMap<StashItem, Known>();
+
+/** The stash as the screens look at it. */
+export const knownStash = (stash: readonly StashItem[]): readonly Known[] =>
+  stash.map((item) => {
+    const known = kept.get(item) ?? knownOf(item);
+    kept.set(item, known);
+    return known;
+  });
