@@ -3,6 +3,7 @@ import { type RemakeTab, remakeTabs } from "../app/route.ts";
 import { ButtonLink, Empty, Page } from "../parts/index.ts";
 import { words as common, format } from "../words/index.ts";
 import { remakeWords as words } from "../words/remakes.ts";
+import styles from "./remake-frame.module.css";
 import { promptsOf } from "./view/prompts.ts";
 import { kitTitle, type Subject } from "./view/solve.ts";
 
@@ -33,7 +34,11 @@ export function RemakeFrame({ subject, tab, lead, leadMore, children }: Props) {
           <p>{words.kitOf(format.month(kit.period))}</p>
         </>
       }
-      note={promptsOf(subject).map((text) => <p key={text}>{words.prompt(text)}</p>)}
+      note={promptsOf(subject).map((text) => (
+        <p key={text} className={styles.prompt}>
+          {words.prompt(text)}
+        </p>
+      ))}
       lead={lead}
       leadMore={leadMore}
     >

@@ -148,7 +148,7 @@ const remakes = {
     leftOut: "Left out",
     leftOutFact: "on purpose",
     gapNearest: (name: string, figure: number) => `The nearest, ${within(name)}, comes to ${figure} of 100.`,
-    gapOut: (name: string, reason: string) => `${capital(within(name))} would do: ${reason}.`,
+    gapOut: (name: string, reason: string) => `${name} comes close, but is left out: ${reason}.`,
     gapNone: "Nothing of its kind on your shelves.",
     leaveOut: "Leave it out",
     pickAnyway: "Pick one anyway",
@@ -224,7 +224,9 @@ const remakes = {
 
     fetch: "Fetch them",
     fetchedSome: (done: number, all: number) =>
-      done === all ? `all ${count(all)} fetched` : `${count(done)} of ${count(all)} fetched`,
+      done === all
+        ? `all ${count(all)} fetched`
+        : `${done === 0 ? "none" : count(done)} of ${count(all)} fetched`,
     noPlace: "No place noted",
     forLine: (numbers: readonly number[]) =>
       numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
@@ -249,7 +251,7 @@ const remakes = {
         .trim(),
     prompts: "The prompt",
     promptText: "Prompt",
-    promptFrom: (from: string) => `from ${from}`,
+    promptFrom: (from: string) => (from === "kit" ? "from the kit" : `from ${from}`),
     addPrompt: "Another prompt",
     addPromptHint: "a viewer's, or your own",
     log: "Steps",

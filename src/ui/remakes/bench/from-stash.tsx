@@ -5,7 +5,7 @@ import { Button, Chooser, classes } from "../../parts/index.ts";
 import { Swatch } from "../../swatch/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import styles from "../entries.module.css";
-import { factsText } from "../view/rows.ts";
+import { factsText } from "../view/facts.ts";
 import { stashOptions } from "../view/stash-options.ts";
 
 const words = remakeWords.bench;

@@ -4,6 +4,7 @@ import { KeptField, readText } from "../../supply-form/kept-field.tsx";
 import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
 import { AddText } from "../add-text.tsx";
+import styles from "../entries.module.css";
 import { changedAt, keyed, withoutAt } from "../view/lists.ts";
 import type { Subject } from "../view/solve.ts";
 
@@ -17,16 +18,18 @@ export function Prompts({ subject: { kit, remake } }: Readonly<{ subject: Subjec
     void doAct(changeField(remake, "prompts", next, remakeWords.acts.prompt), null);
   return (
     <Section title={words.prompts}>
-      {keyed(prompts).map(({ key, index, entry }) => (
-        <KeptField
-          key={key}
-          label={words.promptText}
-          hint={entry.from ? words.promptFrom(entry.from) : undefined}
-          value={entry.text ?? ""}
-          read={readText}
-          onKeep={(text) => keep(text ? changedAt(prompts, index, { text }) : withoutAt(prompts, index))}
-        />
-      ))}
+      <div className={styles.stack}>
+        {keyed(prompts).map(({ key, index, entry }) => (
+          <KeptField
+            key={key}
+            label={words.promptText}
+            hint={entry.from ? words.promptFrom(entry.from) : undefined}
+            value={entry.text ?? ""}
+            read={readText}
+            onKeep={(text) => keep(text ? changedAt(prompts, index, { text }) : withoutAt(prompts, index))}
+          />
+        ))}
+      </div>
       <AddText
         label={words.addPrompt}
         hint={words.addPromptHint}

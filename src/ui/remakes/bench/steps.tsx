@@ -27,12 +27,14 @@ export function Steps({ subject: { remake } }: Readonly<{ subject: Subject }>) {
           <li key={key} className={classes(styles.entry, styles.timed)}>
             <KeptField
               label={words.at}
+              labelHidden={index > 0}
               value={entry.at ?? ""}
               read={readTime}
               onKeep={(at) => keep(changedAt(log, index, { at: at ?? null }))}
             />
             <KeptField
               label={words.what}
+              labelHidden={index > 0}
               value={entry.text ?? ""}
               read={readText}
               onKeep={(text) => keep(changedAt(log, index, { text: text ?? null }))}

@@ -24,7 +24,7 @@ export function Rows({ subject, match, rows, acts, washed, onAct }: Props) {
   const shelves = useMemo(() => shelvesOf(subject), [subject]);
   const options = useMemo(() => stashOptions(subject.book), [subject.book]);
   return (
-    <section aria-labelledby="spine">
+    <section aria-labelledby="spine" className={styles.spine}>
       <h2 id="spine" className="visually-hidden">
         {remakeWords.tabs["stand-ins"]}
       </h2>

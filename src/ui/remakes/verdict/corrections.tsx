@@ -27,18 +27,21 @@ export function Corrections({ subject: { remake } }: Readonly<{ subject: Subject
           <li key={key} className={classes(styles.entry, styles.triple)}>
             <KeptField
               label={words.at}
+              labelHidden={index > 0}
               value={entry.at ?? ""}
               read={readTime}
               onKeep={(at) => keep(changedAt(corrections, index, { at: at ?? null }))}
             />
             <KeptField
               label={words.said}
+              labelHidden={index > 0}
               value={entry.said ?? ""}
               read={readText}
               onKeep={(said) => keep(changedAt(corrections, index, { said: said ?? null }))}
             />
             <KeptField
               label={words.meant}
+              labelHidden={index > 0}
               value={entry.meant ?? ""}
               read={readText}
               onKeep={(meant) => keep(changedAt(corrections, index, { meant: meant ?? null }))}

@@ -4,6 +4,7 @@ import { KeptField, readText } from "../../supply-form/kept-field.tsx";
 import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
 import { AddText } from "../add-text.tsx";
+import styles from "../entries.module.css";
 import { keyed, withoutAt } from "../view/lists.ts";
 import type { Subject } from "../view/solve.ts";
 
@@ -16,15 +17,17 @@ export function Questions({ subject: { remake } }: Readonly<{ subject: Subject }
     void doAct(changeField(remake, "questions", next, remakeWords.acts.questions), null);
   return (
     <Section title={words.questions}>
-      {keyed(questions).map(({ key, index, entry }) => (
-        <KeptField
-          key={key}
-          label={words.question}
-          value={entry}
-          read={readText}
-          onKeep={(text) => keep(text ? questions.with(index, text) : withoutAt(questions, index))}
-        />
-      ))}
+      <div className={styles.stack}>
+        {keyed(questions).map(({ key, index, entry }) => (
+          <KeptField
+            key={key}
+            label={words.question}
+            value={entry}
+            read={readText}
+            onKeep={(text) => keep(text ? questions.with(index, text) : withoutAt(questions, index))}
+          />
+        ))}
+      </div>
       <AddText label={words.question} act={words.addQuestion} onAdd={(text) => keep([...questions, text])} />
     </Section>
   );

@@ -4,6 +4,7 @@ import { DateField, Section } from "../../parts/index.ts";
 import { KeptField, readText } from "../../supply-form/kept-field.tsx";
 import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
+import entries from "../entries.module.css";
 import { RemakeFrame } from "../remake-frame.tsx";
 import { type Subject, solve } from "../view/solve.ts";
 import { verdictView } from "../view/verdict.ts";
@@ -41,19 +42,21 @@ function Kit({ subject: { remake } }: Readonly<{ subject: Subject }>) {
     void doAct(changeField(remake, field, value ?? undefined, label), null);
   return (
     <Section title={words.kit}>
-      <KeptField
-        label={words.kitLabel}
-        lines={3}
-        value={remake.verdict ?? ""}
-        read={readText}
-        onKeep={(text) => keep("verdict", text, remakeWords.acts.kitVerdict)}
-      />
-      <div className={styles.short}>
-        <DateField
-          label={words.finished}
-          value={remake.finished ?? null}
-          onValue={(day) => keep("finished", day, remakeWords.acts.finished)}
+      <div className={entries.stack}>
+        <KeptField
+          label={words.kitLabel}
+          lines={3}
+          value={remake.verdict ?? ""}
+          read={readText}
+          onKeep={(text) => keep("verdict", text, remakeWords.acts.kitVerdict)}
         />
+        <div className={styles.short}>
+          <DateField
+            label={words.finished}
+            value={remake.finished ?? null}
+            onValue={(day) => keep("finished", day, remakeWords.acts.finished)}
+          />
+        </div>
       </div>
     </Section>
   );

@@ -1,6 +1,8 @@
 import type { Candidate, LineMatch } from "../../../engine/match/index.ts";
+import type { StashItem } from "../../../engine/supply/index.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
+import { factsText } from "./facts.ts";
 import type { NextView } from "./rows.ts";
 import { outOfHundred, type Shelves } from "./solve.ts";
 
@@ -14,6 +16,14 @@ function nextDown({ pick, candidates }: LineMatch): Candidate | undefined {
   return at === -1 ? undefined : candidates.slice(at + 1).find(standsIn);
 }
 
+/** A name short enough for a row: what it shares with the present one is left out, or told apart by its facts. */
+function shortName({ supply }: StashItem, now: string): string {
+  const { name } = supply;
+  if (name === now) return [name, factsText(supply)].filter(Boolean).join(", ");
+  const shared = `${name.split(", ")[0] ?? ""}, `;
+  return now.startsWith(shared) && name.startsWith(shared) ? name.slice(shared.length) : name;
+}
+
 /** The runner-up of a line and what it costs in all, of 100; null where there is none. */
 export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
   const { pick, secondChoice, candidates } = match;
@@ -22,7 +32,7 @@ export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
   const item = shelves.item(next?.stash);
   if (!pick || !next || !item) return null;
   const figure = format.count(outOfHundred(next.likeness));
-  const { name } = item.supply;
+  const name = shortName(item, shelves.item(pick.stash)?.supply.name ?? "");
   const text =
     own || !secondChoice
       ? words.nextPlain(name, figure)

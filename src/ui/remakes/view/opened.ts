@@ -1,4 +1,4 @@
-import { labOf, plainName } from "../../../engine/colour/index.ts";
+import { labOf, missWords, plainName } from "../../../engine/colour/index.ts";
 import {
   type Candidate,
   type LineMatch,
@@ -11,8 +11,8 @@ import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/i
 import { format } from "../../words/index.ts";
 import { families } from "../../words/remake-families.ts";
 import { remakeWords } from "../../words/remakes.ts";
+import { factsText } from "./facts.ts";
 import { outText, wayIn } from "./left-out.ts";
-import { factsText } from "./rows.ts";
 import { outOfHundred, type Shelves } from "./solve.ts";
 
 const words = remakeWords.standIns;
@@ -49,6 +49,9 @@ export type OpenedView = Readonly<{
 /** Left-out items are worth naming where they would have come close. */
 const worthNaming = 0.4;
 
+/** Where nothing comes close, so many are named all the same. */
+const namedAnyway = 3;
+
 function otherView(line: Line, shelves: Shelves, candidate: Candidate): OtherView | null {
   const item = shelves.item(candidate.stash);
   if (!item) return null;
@@ -84,21 +87,28 @@ function printed(trait: TraceRow["trait"], value: unknown): string {
   return bases.get(String(value)) ?? String(value);
 }
 
+/** A colour that goes by the same name, told by how it misses: "yellow-green, a little darker". */
+function mineText(kit: Supply, mine: Supply, otherwise: string): string {
+  const [own, other] = [labOf(kit.colour), labOf(mine.colour)];
+  if (!own || !other || plainName(own) !== plainName(other)) return colourText(mine, otherwise);
+  return [plainName(other), ...missWords(own, other).slice(0, 1)].join(", ");
+}
+
 /** A colour in plain words, so that nobody has to see it. */
 const colourText = ({ colour }: Supply, otherwise: string): string => {
   const lab = labOf(colour);
   return lab ? plainName(lab) : otherwise;
 };
 
-function comparedRow(kit: Supply, mine: Supply, row: TraceRow): ComparedRow {
-  const side = (supply: Supply, value: unknown) =>
-    row.trait === "colour" ? colourText(supply, printed(row.trait, value)) : printed(row.trait, value);
-  const label = traitLabel(row.trait);
+function comparedRow(kit: Supply, mine: Supply, { trait, ...row }: TraceRow): ComparedRow {
+  const [own, other] = [printed(trait, row.kit), printed(trait, row.stash)];
+  const isColour = trait === "colour";
+  const label = traitLabel(trait);
   return {
-    key: row.trait,
+    key: trait,
     what: label.slice(0, 1).toUpperCase() + label.slice(1),
-    kit: side(kit, row.kit),
-    mine: side(mine, row.stash),
+    kit: isColour ? colourText(kit, own) : own,
+    mine: isColour ? mineText(kit, mine, other) : other,
     alike: format.number(row.similarity, 2, true),
     counts: format.number(row.weight, 1),
   };
@@ -134,6 +144,7 @@ export function sumSentence(kit: Supply, mine: Supply, candidate: Candidate): st
 /** What `why?` opens under a row: who else, who not and why, and what was compared. */
 export function openedView(line: Line, match: LineMatch, shown: string | null, shelves: Shelves): OpenedView {
   const others = match.candidates.filter(({ stash }) => stash !== shown);
+  const runnersUp = others.filter(({ leftOut, likeness }) => leftOut === null && likeness > 0);
   const views = (some: readonly Candidate[]) =>
     some.flatMap((candidate) => otherView(line, shelves, candidate) ?? []);
   // A gap has nobody who was taken: what was compared is then told of the nearest.
@@ -141,7 +152,7 @@ export function openedView(line: Line, match: LineMatch, shown: string | null, s
   const item = shelves.item(about?.stash);
   const isTold = about && item && about.verdict !== "same" && about.verdict !== "twin";
   return {
-    runnersUp: views(others.filter(({ leftOut, likeness }) => leftOut === null && likeness > 0)),
+    runnersUp: views(runnersUp.filter(({ verdict }, index) => verdict !== "gap" || index < namedAnyway)),
     leftOut: views(others.filter(({ leftOut, likeness }) => leftOut !== null && likeness >= worthNaming)),
     compared: isTold ? about.trace.map((row) => comparedRow(line.supply, item.supply, row)) : [],
     sum: about && item ? sumSentence(line.supply, item.supply, about) : words.gapNone,

@@ -6,9 +6,9 @@ import {
   verdictWords,
 } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
-import { factsOf, type StashItem, type Supply } from "../../../engine/supply/index.ts";
-import { format } from "../../words/index.ts";
+import type { StashItem, Supply } from "../../../engine/supply/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
+import { factsText } from "./facts.ts";
 import { outText } from "./left-out.ts";
 import { nextBest } from "./next-best.ts";
 import { outOfHundred, ownPick, type Shelves, type Subject } from "./solve.ts";
@@ -47,8 +47,6 @@ export type RowView = Readonly<{
   notes: readonly string[];
   next: NextView | null;
 }>;
-
-export const factsText = (supply: Supply): string => factsOf(supply, (n) => format.number(n, 2)).join(", ");
 
 /** What plays the line: the pick, or what another way of choosing puts in its place. */
 type Played = Readonly<{ candidate: Candidate; pick: PickResult | null }>;

@@ -1,6 +1,6 @@
 import type { StashItem } from "../../../engine/supply/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
-import { factsText } from "./rows.ts";
+import { factsText } from "./facts.ts";
 
 /** Something to choose from the stash: its name, what tells it apart, and where it is. */
 export type StashOption = Readonly<{ value: string; label: string; more: string }>;

@@ -4,6 +4,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Choice, Section } from "../../parts/index.ts";
 import { KeptField, readText } from "../../supply-form/kept-field.tsx";
 import { remakeWords } from "../../words/remakes.ts";
+import styles from "../entries.module.css";
 import { printTags, readTags } from "../view/tags.ts";
 import { Links } from "./links.tsx";
 
@@ -24,27 +25,29 @@ export function Episode({ remake }: Readonly<{ remake: Remake }>) {
     void doAct({ ...editRemake(remake, ["episode", field], value), label: remakeWords.acts.episode }, null);
   return (
     <Section title={words.episode}>
-      <KeptField
-        label={words.title}
-        value={episode.title ?? ""}
-        read={readText}
-        onKeep={(title) => keep("title", title)}
-      />
-      <Choice<Disclosure>
-        label={words.disclosure}
-        hint={words.disclosureHint}
-        value={episode.disclosure ?? null}
-        options={disclosures}
-        onValue={(disclosure) => keep("disclosure", disclosure)}
-      />
-      <KeptField
-        label={words.tags}
-        hint={words.tagsHint}
-        value={printTags(episode.tags)}
-        read={(text) => ({ ok: true, value: readTags(text) })}
-        onKeep={(tags) => keep("tags", tags ?? [])}
-      />
-      <Links links={episode.links ?? []} onKeep={(links) => keep("links", links)} />
+      <div className={styles.stack}>
+        <KeptField
+          label={words.title}
+          value={episode.title ?? ""}
+          read={readText}
+          onKeep={(title) => keep("title", title)}
+        />
+        <Choice<Disclosure>
+          label={words.disclosure}
+          hint={words.disclosureHint}
+          value={episode.disclosure ?? null}
+          options={disclosures}
+          onValue={(disclosure) => keep("disclosure", disclosure)}
+        />
+        <KeptField
+          label={words.tags}
+          hint={words.tagsHint}
+          value={printTags(episode.tags)}
+          read={(text) => ({ ok: true, value: readTags(text) })}
+          onKeep={(tags) => keep("tags", tags ?? [])}
+        />
+        <Links links={episode.links ?? []} onKeep={(links) => keep("links", links)} />
+      </div>
     </Section>
   );
 }
