@@ -1,0 +1,24 @@
+import { type RefObject, useLayoutEffect, useRef, useState } from "react";
+import type { Room } from "./view/layout.ts";
+
+const textScale = (): number =>
+  Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1;
+
+/** How wide an element is, and how large the reader's text: null until it has been measured. */
+export function useRoom(): readonly [RefObject<HTMLDivElement | null>, Room | null] {
+  const ref = useRef<HTMLDivElement>(null);
+  const [room, setRoom] = useState<Room | null>(null);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return undefined;
+    const measure = () => {
+      const next = { width: Math.floor(element.clientWidth), textScale: textScale() };
+      setRoom((last) => (last?.width === next.width && last.textScale === next.textScale ? last : next));
+    };
+    measure();
+    const watcher = new ResizeObserver(measure);
+    watcher.observe(element);
+    return () => watcher.disconnect();
+  }, []);
+  return [ref, room];
+}
