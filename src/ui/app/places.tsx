@@ -19,6 +19,9 @@ const RemakeScreen = lazy(() =>
   import("../remakes/remake-screen.tsx").then((module) => ({ default: module.RemakeScreen })),
 );
 
+const DeskScreen = lazy(() =>
+  import("../desk/desk-screen.tsx").then((module) => ({ default: module.DeskScreen })),
+);
 const StashScreen = lazy(() =>
   import("../stash/stash-screen.tsx").then((module) => ({ default: module.StashScreen })),
 );
@@ -30,7 +33,7 @@ type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name
  * the first visit is light, and give it `key={route.id}` where it is about one thing, so that it starts afresh.
  */
 const screens: Screens = {
-  desk: (route) => <NotYet route={route} />,
+  desk: () => <DeskScreen />,
   kits: () => <KitsPage />,
   kit: ({ id, tab }) => <KitScreen key={id} id={id} tab={tab} />,
   stash: () => <StashScreen chosen={null} />,

@@ -29,7 +29,7 @@ export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
     () => findIn(known, { text: asked, kind, place, state: worn }),
     [known, asked, kind, place, worn],
   );
-  const [adding, setAdding] = useState(false);
+  const [adding, setAdding] = useState(known.length === 0);
   const [changing, setChanging] = useState<string | null>(null);
   const narrow = useNarrow();
   const offered = useMemo(() => [{ name: words.addAct, run: () => setAdding(true) }], []);

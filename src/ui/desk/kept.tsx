@@ -1,0 +1,30 @@
+import type { Workbook } from "../../engine/workbook/index.ts";
+import { useBook } from "../../store/index.ts";
+import { Link } from "../app/link.tsx";
+import { Button, notify, Section } from "../parts/index.ts";
+import { deskWords } from "../words/desk.ts";
+import styles from "./desk.module.css";
+import { saveCopy, useLastCopy } from "./last-copy.ts";
+import { keptView } from "./view/kept.ts";
+
+const words = deskWords.kept;
+
+/** When the last copy was saved, what there is to lose, and a copy in one click. */
+export function Kept({ book, today }: Readonly<{ book: Workbook; today: string }>) {
+  const last = useLastCopy();
+  const lasting = useBook((state) => state.lasting);
+  const { lead, more } = keptView(book, last, { lasting, today });
+  return (
+    <Section title={words.title}>
+      <p>
+        {lead} <span className={styles.more}>{more}</span>
+      </p>
+      <p className={styles.keep}>
+        <Button kind="quiet" onClick={() => notify(words.done(saveCopy(new Date().toISOString())))}>
+          {words.act}
+        </Button>
+        <Link to={{ name: "keep-safe" }}>{words.place}</Link>
+      </p>
+    </Section>
+  );
+}
