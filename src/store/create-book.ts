@@ -5,7 +5,7 @@ import { type Act, type ActDraft, difference } from "./journal/index.ts";
 import { memoryDisk, memoryRepository } from "./memory.ts";
 import { load, reload } from "./opening.ts";
 import type { BookRepository, Snapshot } from "./repository.ts";
-import { dropLast, flush, report, submit } from "./saving.ts";
+import { dropLast, flush, replace, report, submit } from "./saving.ts";
 import { loadStacks } from "./stacks.ts";
 import { type BookState, type BookTools, opening, type Session, serial } from "./state.ts";
 import { redo, undo } from "./undoing.ts";
@@ -71,15 +71,10 @@ export function createBook(tools: BookTools) {
 
   /** Replaces everything, as one act that can be undone; a snapshot is kept besides. */
   const replaceBook = (workbook: Workbook, label: string): Promise<Stored<null>> =>
-    writing((current) =>
-      submit(current, {
-        label,
-        kind: "do",
-        at: tools.now(),
-        changes: (book) => difference(book, workbook),
-        snapshot: true,
-      }),
-    );
+    writing((current) => {
+      const changes = (book: Workbook) => difference(book, workbook);
+      return replace(current, { label, kind: "do", at: tools.now(), changes, snapshot: true });
+    });
 
   /** Goes back to a snapshot, which is an act as well. */
   async function restoreSnapshot(snapshot: Snapshot): Promise<Stored<null>> {

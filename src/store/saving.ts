@@ -5,15 +5,12 @@ import { afterAct, applyChanges, same } from "./journal/index.ts";
 import { changed } from "./prepare.ts";
 import type { Committed, Draft } from "./repository.ts";
 import { loadStacks } from "./stacks.ts";
-import { type Session, showBook, showSaving, showStacks } from "./state.ts";
-
-const changesFor = (draft: Draft, book: Workbook) =>
-  typeof draft.changes === "function" ? draft.changes(book) : draft.changes;
+import { type Session, showBook, showSaving, showStacks, type Waiting } from "./state.ts";
 
 /** The kept book with all that waits done to it. What no longer fits is refused when its turn comes. */
 export const shown = ({ stored: kept, pending }: Session): Workbook =>
-  pending.reduce((book, draft) => {
-    const after = applyChanges(book, changesFor(draft, book));
+  pending.reduce((book, { changes }) => {
+    const after = applyChanges(book, changes);
     return after.ok ? after.value.book : book;
   }, kept);
 
@@ -43,7 +40,7 @@ export function report(session: Session, fault: StoreFault): void {
   showSaving(session, { state: "failed", fault });
 }
 
-function drop(session: Session, draft: Draft): void {
+function drop(session: Session, draft: Waiting): void {
   session.pending = session.pending.filter((other) => other !== draft);
   showBook(session, shown(session));
   showStacks(session);
@@ -52,10 +49,14 @@ function drop(session: Session, draft: Draft): void {
 /** What became of the acts that waited: refused ones are dropped, and at the first other fault all stops. */
 type Flushed = Readonly<{ refused: ReadonlyMap<Draft, StoreFault>; stopped: StoreFault | null }>;
 
-/** Keeps what waits, in order, until all is kept or something is in the way. */
-export async function flush(session: Session): Promise<Flushed> {
+/**
+ * Keeps what waits, in order, until all is kept or something is in the way.
+ * @param until stop before acts that are not among these: they came later
+ */
+export async function flush(session: Session, until?: readonly Waiting[]): Promise<Flushed> {
   const refused = new Map<Draft, StoreFault>();
-  for (let draft = session.pending[0]; draft; draft = session.pending[0]) {
+  const next = () => session.pending.slice(0, 1).find((draft) => !until || until.includes(draft));
+  for (let draft = next(); draft; draft = next()) {
     showSaving(session, { state: "saving", fault: null });
     const kept = await session.repository.commit(draft);
     if (kept.ok) {
@@ -71,14 +72,15 @@ export async function flush(session: Session): Promise<Flushed> {
     }
   }
   // An act that no longer fits has been dropped: all there is is saved, and its fault is still said.
-  showSaving(session, { state: "saved", fault: [...refused.values()].at(-1) ?? null });
+  const state = session.pending.length > 0 ? "saving" : "saved";
+  showSaving(session, { state, fault: [...refused.values()].at(-1) ?? null });
   return { refused, stopped: null };
 }
 
 /** Shows an act at once, and keeps it when its turn comes. */
-export async function submit(session: Session, draft: Draft): Promise<Stored<null>> {
+export async function submit(session: Session, draft: Waiting): Promise<Stored<null>> {
   const before = session.view.getState().book;
-  const after = changed(before, changesFor(draft, before));
+  const after = changed(before, draft.changes);
   if (!after.ok) return after;
   if (same(before, after.value.book)) return stored(null); // nothing would be different: no act
   session.pending = [...session.pending, draft];
@@ -88,6 +90,31 @@ export async function submit(session: Session, draft: Draft): Promise<Stored<nul
   const { refused, stopped } = await session.enqueue(() => flush(session));
   const fault = refused.get(draft) ?? (session.pending.includes(draft) ? stopped : null);
   return fault ? failed(fault) : stored(null);
+}
+
+/** Keeps an act first and shows it then: for whole books, and for undo and redo. It does not wait if it fails. */
+export async function keepThenShow(session: Session, draft: Draft): Promise<Stored<null>> {
+  showSaving(session, { state: "saving", fault: null });
+  const kept = await session.repository.commit(draft);
+  if (!kept.ok) {
+    const fault = { ...kept.fault, safe: "Nothing was changed." };
+    if (mayYetPass(fault)) report(session, fault);
+    else showSaving(session, { state: "saved", fault });
+    return failed(fault);
+  }
+  took(session, kept.value);
+  showBook(session, shown(session));
+  showSaving(session, { state: session.pending.length > 0 ? "saving" : "saved" });
+  return stored(null);
+}
+
+/** Replaces the whole book, once all that waited by then is kept. */
+export function replace(session: Session, draft: Draft): Promise<Stored<null>> {
+  const { pending } = session;
+  return session.enqueue(async () => {
+    const { stopped } = await flush(session, pending);
+    return stopped ? failed(stopped) : keepThenShow(session, draft);
+  });
 }
 
 /** Takes back the last act that waits to be kept: it leaves no trace, as it never was. */

@@ -2,7 +2,7 @@ import type { StoreApi } from "zustand";
 import { emptyWorkbook, type Workbook } from "../engine/workbook/index.ts";
 import { isEmpty } from "./count.ts";
 import type { StoreFault } from "./faults.ts";
-import { type Entry, noStacks, type Stacks } from "./journal/index.ts";
+import { type Change, type Entry, noStacks, type Stacks } from "./journal/index.ts";
 import type { LastKnown, Marker } from "./marker.ts";
 import type { BookRepository, Draft } from "./repository.ts";
 import type { Tabs } from "./tabs.ts";
@@ -39,6 +39,9 @@ export type BookState = Readonly<{
 /** What the store needs from the browser. */
 export type BookTools = Readonly<{ now: () => string; tabs: Tabs; marker: Marker; newDevice: () => string }>;
 
+/** An act that is shown and waits to be kept. */
+export type Waiting = Draft & Readonly<{ changes: readonly Change[] }>;
+
 /** One open book: where it is kept, what is kept, and what waits. */
 export type Session = {
   readonly repository: BookRepository;
@@ -48,7 +51,7 @@ export type Session = {
   readonly enqueue: <T>(task: () => Promise<T>) => Promise<T>;
   stored: Workbook;
   revision: number;
-  pending: readonly Draft[];
+  pending: readonly Waiting[];
 };
 
 export const opening = (): BookState => ({

@@ -1,8 +1,8 @@
 import { failed, refusal, type Stored, stored } from "./faults.ts";
 import type { Entry } from "./journal/index.ts";
 import { reload } from "./opening.ts";
-import { dropLast, flush, report, shown, took } from "./saving.ts";
-import { type Session, showBook, showSaving } from "./state.ts";
+import { dropLast, flush, keepThenShow, report } from "./saving.ts";
+import type { Session } from "./state.ts";
 
 type Direction = "undo" | "redo";
 
@@ -19,23 +19,14 @@ const nothingTo = (direction: Direction) =>
 async function takeBack(session: Session, entry: Entry, kind: Direction): Promise<Stored<null>> {
   const { repository, revision, tools } = session;
   const act = await repository.act(entry.latest);
-  if (!act.ok) return act;
+  if (!act.ok) {
+    report(session, act.fault);
+    return act;
+  }
   if (!act.value) return nothingTo(kind);
   const { label, inverse } = act.value;
-  showSaving(session, { state: "saving", fault: null });
-  const kept = await repository.commit({
-    label,
-    kind,
-    of: entry.id,
-    at: tools.now(),
-    changes: inverse,
-    onlyAt: revision,
-  });
-  if (!kept.ok) return kept;
-  took(session, kept.value);
-  showBook(session, shown(session));
-  showSaving(session, { state: "saved" });
-  return stored(null);
+  const at = tools.now();
+  return keepThenShow(session, { label, kind, of: entry.id, at, changes: inverse, onlyAt: revision });
 }
 
 async function go(session: Session, direction: Direction): Promise<Stored<null>> {
@@ -49,11 +40,7 @@ async function go(session: Session, direction: Direction): Promise<Stored<null>>
   const entry = (direction === "undo" ? past : future).at(-1);
   if (!entry) return nothingTo(direction);
   const done = await takeBack(session, entry, direction);
-  if (done.ok) return done;
-  if (done.fault.kind === "stale") {
-    await reload(session);
-    showSaving(session, { state: "saved" });
-  } else report(session, done.fault);
+  if (!done.ok && done.fault.kind === "stale") await reload(session);
   return done;
 }
 

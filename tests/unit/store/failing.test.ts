@@ -103,6 +103,41 @@ it("keeps what was typed on screen while storage goes on failing, and names what
   expect((await found(storage)).book.stash).toEqual(["kept", "one", "two", "three"].map((id) => item(id)));
 });
 
+it("does not replace the book while acts wait that cannot be kept", async () => {
+  const { storage, book } = await prepared();
+  const broken = failWrites(() => true, failures[0]?.fail ?? (() => {}));
+  mend = broken.mend;
+  await book.perform({ label: "Add one", changes: [put("one")] });
+  expect(await book.replaceBook(bookOf(), "Restore")).toMatchObject({ ok: false, fault: { kind: "quota" } });
+  expect(book.useBook.getState()).toMatchObject({ pending: 1, book: { stash: [item("kept"), item("one")] } });
+  broken.mend();
+  expect(await book.replaceBook(bookOf(), "Restore")).toMatchObject({ ok: true });
+  expect(await found(storage)).toMatchObject({ book: bookOf(), revision: 3 });
+});
+
+it("an edit made while the book is being replaced is kept after it", async () => {
+  const { storage, book } = await prepared();
+  const replaced = book.replaceBook(bookOf({ stash: [item("x")] }), "Restore");
+  await book.perform({ label: "Add one", changes: [put("one")] });
+  await replaced;
+  expect(book.useBook.getState().book.stash).toEqual([item("x"), item("one")]);
+  expect((await found(storage)).book.stash).toEqual([item("x"), item("one")]);
+});
+
+it("refuses to replace the book by one that the format does not allow", async () => {
+  const { storage, book } = await prepared();
+  const refused = await book.replaceBook(bookOf({ stash: [item("x", { owned: -1 })] }), "Restore");
+  expect(refused).toMatchObject({
+    ok: false,
+    fault: { kind: "refused", place: "x: owned", safe: "Nothing was changed." },
+  });
+  expect(book.useBook.getState()).toMatchObject({
+    saving: { state: "saved" },
+    book: { stash: [item("kept")] },
+  });
+  expect(await found(storage)).toMatchObject({ revision: 1, snapshots: 0 });
+});
+
 it("takes back acts that wait, last first, before it undoes what is kept", async () => {
   const { storage, book } = await prepared();
   const broken = failWrites(() => true, failures[2]?.fail ?? (() => {}));
