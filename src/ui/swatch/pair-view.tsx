@@ -1,14 +1,13 @@
-import { memo, useMemo } from "react";
-import type { Mark } from "./drawing.ts";
+import { memo, type ReactNode, useMemo, useState } from "react";
 import { Marks } from "./marks.tsx";
 import { drawPair, type SwatchItem } from "./pair.ts";
 import styles from "./swatch.module.css";
 
 type Props = Readonly<{ kit: SwatchItem; standIn: SwatchItem | null; width: number; height: number }>;
-type PaneProps = Readonly<{ marks: readonly Mark[]; from: number; to: number; height: number }>;
+type PaneProps = Readonly<{ from: number; to: number; height: number; children: ReactNode }>;
 
 /** A window on a drawing of full width. A nested svg cuts without an id, so any number fit on one page. */
-function Pane({ marks, from, to, height }: PaneProps) {
+function Pane({ from, to, height, children }: PaneProps) {
   const width = to - from;
   return (
     <svg
@@ -19,14 +18,26 @@ function Pane({ marks, from, to, height }: PaneProps) {
       overflow="hidden"
       aria-hidden="true"
     >
-      <Marks marks={marks} />
+      {children}
     </svg>
   );
+}
+
+/** Whether the stand-in has changed since the pair first came on screen: only then does its half slide in. */
+function useChanged(id: string | undefined): boolean {
+  const [last, setLast] = useState(id);
+  const [changed, setChanged] = useState(false);
+  if (last !== id) {
+    setLast(id);
+    setChanged(true);
+  }
+  return changed;
 }
 
 /** A kit's supply and its stand-in, joined at the seam. Words must stand beside it. */
 export const Pair = memo(function Pair({ kit, standIn, width, height }: Props) {
   const pair = useMemo(() => drawPair(kit, standIn, { width, height }), [kit, standIn, width, height]);
+  const arriving = useChanged(standIn?.id) ? styles.arriving : undefined;
   // A pale hairline would open at the seam when scaled, so the left half reaches 1 px under the right.
   const under = standIn ? 1 : 0;
   return (
@@ -38,8 +49,14 @@ export const Pair = memo(function Pair({ kit, standIn, width, height }: Props) {
       aria-hidden="true"
     >
       <Marks marks={pair.ground} />
-      <Pane marks={pair.left} from={0} to={pair.seam + under} height={height} />
-      <Pane marks={pair.right} from={pair.seam} to={width} height={height} />
+      <Pane from={0} to={pair.seam + under} height={height}>
+        <Marks marks={pair.left} />
+      </Pane>
+      <Pane from={pair.seam} to={width} height={height}>
+        <g key={standIn?.id ?? ""} className={arriving}>
+          <Marks marks={pair.right} />
+        </g>
+      </Pane>
       <Marks marks={pair.over} />
     </svg>
   );

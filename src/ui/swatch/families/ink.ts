@@ -14,7 +14,7 @@ const shine = lab(97, -0.5, 0.5);
 /** Where the bottle stands: alone and wide on a narrow chip, at the left of a wide one. */
 function bottleBox(page: Page): Box {
   const { box } = page;
-  const alone = box.w < 1.15 * box.h;
+  const alone = page.level === "gesture" || box.w < 1.15 * box.h;
   const w = Math.min(box.w, (alone ? 0.86 : 0.7) * box.h);
   const aside = alone ? 0.5 : box.w < 2 * box.h ? 0.4 : 0;
   return { x: box.x + aside * (box.w - w), y: box.y, w, h: box.h };

@@ -16,8 +16,8 @@ type Stick = Readonly<{
 }>;
 
 const sticks: Readonly<Record<"soft" | "hard" | "oil" | "pan", Stick>> = {
-  soft: { bare: -0.42, fine: 1, smear: 0.3, body: 0.72 },
-  hard: { bare: -0.4, fine: 0.72, smear: 0.14, body: 0.8 },
+  soft: { bare: -0.46, fine: 1, smear: 0.3, body: 0.72 },
+  hard: { bare: -0.42, fine: 0.72, smear: 0.14, body: 0.8 },
   oil: { bare: -0.5, fine: 1.25, smear: 0.1, body: 0.86 },
   pan: { bare: -0.6, fine: 0.9, smear: 0.26, body: 0.74 },
 };
@@ -25,7 +25,7 @@ const sticks: Readonly<Record<"soft" | "hard" | "oil" | "pan", Stick>> = {
 /** Fuller inside, thinner towards the edges of the patch: 0 outside, 1 well inside. */
 function fullness(x: number, y: number, page: Page, end: number): number {
   const { box } = page;
-  const soft = 0.1 * box.h + 1;
+  const soft = 0.08 * box.h;
   const near = Math.min(x - box.x, end - x, y - box.y + 0.5 * soft, box.y + box.h - y + 0.5 * soft);
   return Math.min(1, Math.max(0, near / soft));
 }
@@ -45,7 +45,8 @@ function touched(page: Page, stick: Stick, bare: number): string {
     const end = box.x + box.w * (stick.body + 0.035 * ragged(y / (4 * row)));
     let from: number | null = null;
     for (let x = box.x; x <= end + row; x += 0.7 * row) {
-      const on = tooth(x / speck, y / (0.85 * speck)) > bare + 0.9 * (1 - fullness(x, y, page, end));
+      const on =
+        x <= end && tooth(x / speck, y / (0.85 * speck)) > bare + 0.9 * (1 - fullness(x, y, page, end));
       if (on && from === null) from = x;
       if (on || from === null) continue;
       parts.push(
@@ -63,8 +64,7 @@ function touched(page: Page, stick: Stick, bare: number): string {
 }
 
 const rowOf = (page: Page, stick: Stick) =>
-  (page.level === "gesture" ? 2.1 : 1.3 * Math.max(grain(page), page.height / 150)) *
-  (0.6 + 0.4 * stick.fine);
+  Math.max(1.15, 1.3 * Math.max(grain(page), page.height / 150)) * (0.6 + 0.4 * stick.fine);
 
 /** A finger's drag to the right: veils of tapering streaks, each shorter and deeper than the last. */
 function smear(colour: Lab, page: Page, stick: Stick): Mark[] {
