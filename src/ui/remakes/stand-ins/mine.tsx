@@ -43,34 +43,39 @@ const Bare = ({ row }: Readonly<{ row: RowView }>) => (
 function Acts({ row, line, acts, onPickAnyway }: Props) {
   const { next } = row;
   return (
-    <p className={styles.next}>
-      {next && (
-        <>
-          <span>{next.text}</span>
-          <Button key="swap" kind="quiet" onClick={() => void acts.take(line, next.stash)}>
-            {words.swap}
+    <>
+      <p className={styles.next}>
+        {next && (
+          <>
+            <span>{next.text}</span>
+            <Button key="swap" kind="quiet" onClick={() => void acts.take(line, next.stash)}>
+              {words.swap}
+              <span className="visually-hidden">{words.swapFor(row.name)}</span>
+            </Button>
+          </>
+        )}
+        {row.state === "gap" && (
+          <Button kind="quiet" onClick={() => void acts.leaveOut(line)}>
+            {words.leaveOut}
             <span className="visually-hidden">{words.swapFor(row.name)}</span>
           </Button>
-        </>
-      )}
+        )}
+        {row.state !== "filled" && (
+          <Button kind="quiet" onClick={onPickAnyway}>
+            {words.pickAnyway}
+            <span className="visually-hidden">{words.swapFor(row.name)}</span>
+          </Button>
+        )}
+      </p>
       {row.isOwn && (
-        <Button kind="quiet" onClick={() => void acts.again(line)}>
-          {words.chooseAgain}
-          <span className="visually-hidden">{words.swapFor(row.name)}</span>
-        </Button>
+        <p className={styles.next}>
+          {row.state === "filled" && <span>{words.yours}</span>}
+          <Button kind="quiet" onClick={() => void acts.again(line)}>
+            {words.chooseAgain}
+            <span className="visually-hidden">{words.swapFor(row.name)}</span>
+          </Button>
+        </p>
       )}
-      {row.state === "gap" && (
-        <Button kind="quiet" onClick={() => void acts.leaveOut(line)}>
-          {words.leaveOut}
-          <span className="visually-hidden">{words.swapFor(row.name)}</span>
-        </Button>
-      )}
-      {row.state !== "filled" && (
-        <Button kind="quiet" onClick={onPickAnyway}>
-          {words.pickAnyway}
-          <span className="visually-hidden">{words.swapFor(row.name)}</span>
-        </Button>
-      )}
-    </p>
+    </>
   );
 }

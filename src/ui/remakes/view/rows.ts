@@ -54,7 +54,7 @@ type Played = Readonly<{ candidate: Candidate; pick: PickResult | null }>;
 function playedOn(match: LineMatch, instead: string | undefined): Played | null {
   const stash = instead ?? match.pick?.stash;
   const candidate = match.candidates.find((one) => one.stash === stash);
-  return candidate ? { candidate, pick: instead === undefined ? match.pick : null } : null;
+  return candidate ? { candidate, pick: match.pick?.stash === stash ? match.pick : null } : null;
 }
 
 /** What a person mixes in besides the first: "with seal brown: a touch, to dull it". */
@@ -87,7 +87,6 @@ function notesOn(
   const own = ownPick(subject.remake, match.line);
   return [
     instead,
-    played?.pick?.by === "person" ? words.yours : null,
     played?.pick?.lastResort ? words.lastResort : null,
     played?.candidate.adaptation?.sentence ?? null,
     own?.note ?? null,
