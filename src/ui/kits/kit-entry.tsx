@@ -33,7 +33,7 @@ export function KitEntry({ row }: Readonly<{ row: KitRow }>) {
           <>
             <span className="visually-hidden">{text.could} </span>
             <span className={styles.figure}>{format.count(row.figure)}</span>
-            <span className={styles.fact}> of 100</span>
+            <span className={styles.fact}> {text.ofHundred}</span>
             <span className={styles.gaps}>{row.gaps}</span>
           </>
         )}

@@ -5,9 +5,10 @@ import { useOffer } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
 import { go } from "../app/navigate.ts";
 import { type KitTab, kitTabs } from "../app/route.ts";
-import { ButtonLink, Empty, Menu, Page } from "../parts/index.ts";
+import { Button, ButtonLink, Empty, Menu, Page } from "../parts/index.ts";
 import { format, words } from "../words/index.ts";
 import { kitsWords } from "../words/kits.ts";
+import styles from "./kits.module.css";
 import { today } from "./today.ts";
 import { kitName } from "./view/kits-list.ts";
 
@@ -25,6 +26,7 @@ type Props = Readonly<{
 /** What a kit's three pages have in common: its title, tabs and dates, and the acts about the whole kit. */
 export function KitFrame({ kit, tab, children, ...rest }: Props) {
   const acts = useKitActs(kit);
+  const [first, ...others] = acts;
   useOffer(acts);
   const tabs = kitTabs.map((name) => ({
     label: text[name],
@@ -39,11 +41,14 @@ export function KitFrame({ kit, tab, children, ...rest }: Props) {
       tabs={tabs}
       margin={<Dates kit={kit} tab={tab} />}
       acts={
-        <Menu
-          label={text.acts}
-          name={text.actsName}
-          acts={acts.map(({ name, run }) => ({ label: name, onPick: run }))}
-        />
+        <div className={styles.acts}>
+          {first && <Button onClick={first.run}>{first.name}</Button>}
+          <Menu
+            label={text.acts}
+            name={text.actsName}
+            acts={others.map(({ name, run }) => ({ label: name, onPick: run }))}
+          />
+        </div>
       }
     >
       {children}

@@ -33,8 +33,18 @@ export function KitsPage() {
         )
       }
     >
-      {logging && <LogKit onClose={() => setLogging(false)} />}
+      {logging && (
+        <div className={styles.logging}>
+          <LogKit onClose={() => setLogging(false)} />
+        </div>
+      )}
       {none && !logging && <Empty title={text.empty}>{text.emptyText}</Empty>}
+      {!none && (
+        <div className={styles.listHead} aria-hidden="true">
+          <span>{text.newest}</span>
+          <span>{text.could}</span>
+        </div>
+      )}
       {!none && (
         <ol className={styles.kits}>
           {view.rows.map((row) => (

@@ -98,7 +98,7 @@ function More({ supply, onChange }: Props) {
   const filled = Boolean(supply.code || supply.gtin || supply.lightfast || supply.safety);
   const [open, setOpen] = useState(filled);
   return (
-    <div>
+    <div className={styles.more}>
       <Button kind="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
         {open ? words.moreClose : words.more}
       </Button>

@@ -38,6 +38,7 @@ export const kitsWords = {
       `${upper(several(count, "kit"))} logged${remade > 0 ? `, ${spelled(remade)} remade` : ""}.`,
     newest: "Newest first",
     could: "Could I make this up?",
+    ofHundred: "of 100",
     noLines: "Nothing in it yet",
     lines: (count: number) => several(count, "line"),
     gaps: (count: number) => (count === 0 ? "no gap" : several(count, "gap")),
@@ -86,7 +87,7 @@ export const kitsWords = {
     lead: (count: number) =>
       count === 1 ? "There is one thing in it." : `There are ${spelled(count)} things in it.`,
     leadNone: "What was in it?",
-    doubt: (names: readonly string[]) => `Sources differ on ${joined(names)}.`,
+    doubt: (count: number) => `Sources differ on ${spelled(count)} of them.`,
     noColour: (count: number) =>
       count === 1 ? "One has no colour yet." : `${upper(spelled(count))} have no colour yet.`,
     list: "What was in it",

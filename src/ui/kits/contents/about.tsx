@@ -32,8 +32,6 @@ export function About({ kit }: Props) {
             onValue={(period) => period && keep("period", period)}
           />
           <Days kit={kit} keep={keep} />
-        </FieldRow>
-        <FieldRow>
           <Words kit={kit} keep={keep} field="prompt" label={text.prompt} />
           <Words kit={kit} keep={keep} field="theme" label={text.theme} />
           <Words kit={kit} keep={keep} field="note" label={text.note} />

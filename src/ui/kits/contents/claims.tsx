@@ -31,7 +31,11 @@ export function Claims({ kit, line }: Props) {
           <li key={index}>
             <span>{text.claim(claimField(claim.field), claimValue(claim.value))}</span>
             <span className={styles.fact}>{saidBy(claim)}</span>
-            <Button kind="quiet" onClick={() => put(claims.filter((other) => other !== claim))}>
+            <Button
+              kind="quiet"
+              className={styles.change ?? ""}
+              onClick={() => put(claims.filter((other) => other !== claim))}
+            >
               {kitsWords.prices.remove}
               <span className="visually-hidden">{kitsWords.contents.about(claimField(claim.field))}</span>
             </Button>

@@ -23,7 +23,7 @@ export function layReadings(box: HTMLElement): void {
     const isFree = wanted >= taken;
     const at = isFree ? wanted : Math.max(lower, Math.min(left, room - reading.offsetWidth));
     reading.style.left = `${at}px`;
-    reading.style.top = `${top + last.height + (isFree ? 9 : 27)}px`;
+    reading.style.top = `${top + last.height + (isFree ? 7 : 26)}px`;
     if (isFree) taken = at + reading.offsetWidth + gapPx;
     else lower = at + reading.offsetWidth + gapPx;
   }

@@ -58,14 +58,20 @@ export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
                   “{row.text}” {row.kept}
                 </p>
               </div>
-              <Button kind="quiet" onClick={() => setOut(new Set([...out, row.place]))}>
+              <Button
+                kind="quiet"
+                className={styles.fact ?? ""}
+                onClick={() => setOut(new Set([...out, row.place]))}
+              >
                 {words.takeOut}
                 <span className="visually-hidden">{kitsWords.contents.about(row.reading.supply.name)}</span>
               </Button>
             </li>
           ))}
         </ol>
-        <SourceFields kitId={kit.id} note={note} onNote={onNote} />
+        <div className={styles.pastedSource}>
+          <SourceFields kitId={kit.id} note={note} onNote={onNote} />
+        </div>
         <Acts>
           <Button kind="primary" notNow={kept.length > 0 ? null : words.notYet} onClick={add}>
             {words.addAll(kept.length)}

@@ -3,7 +3,7 @@ import type { Line } from "../../../engine/price/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { removeEvidence, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
-import { Button, Why } from "../../parts/index.ts";
+import { Button, Opened, useWhy, WhyButton } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { type FoundRow, foundRows } from "../view/found.ts";
@@ -23,6 +23,14 @@ export function LinePrices({ kit, line, here, all }: Props) {
   const found = useMemo(() => foundRows(book, line, all), [book, line, all]);
   return (
     <div className={styles.opened}>
+      <section aria-label={text.asFound}>
+        <h3>{text.asFound}</h3>
+        <dl className={styles.accounts}>
+          {all.map((market) => (
+            <MarketAccount key={market.market.id} line={line} prices={market} />
+          ))}
+        </dl>
+      </section>
       <AddPrice key={here.market.id} kit={kit} line={line} market={here.market} />
       <section aria-label={text.found}>
         <h3>{text.found}</h3>
@@ -34,36 +42,35 @@ export function LinePrices({ kit, line, here, all }: Props) {
         </ul>
       </section>
       <Precedents kit={kit} line={line} market={here.market} />
-      <section aria-label={text.asFound}>
-        <h3>{text.asFound}</h3>
-        <dl className={styles.accounts}>
-          {all.map((market) => (
-            <MarketAccount key={market.market.id} line={line} prices={market} />
-          ))}
-        </dl>
-      </section>
       <GoWith kit={kit} line={line} here={here} />
     </div>
   );
 }
 
 function Found({ kit, line, row }: Readonly<{ kit: Kit; line: Line; row: FoundRow }>) {
+  const why = useWhy();
+  const name = `${row.kind} ${row.price}`;
   return (
     <li>
-      <p className={styles.foundLine}>
+      <div className={styles.foundLine}>
         <strong>{row.price}</strong>
         <span>{row.kind}</span>
         <span className={styles.fact}>{row.facts}</span>
-        <Button kind="quiet" onClick={() => void doAct(removeEvidence(kit, line, row.evidence))}>
-          {text.remove}
-          <span className="visually-hidden">{text.removeName(`${row.kind} ${row.price}`)}</span>
-        </Button>
-      </p>
-      <Why about={`${row.kind} ${row.price}`}>
+        <span className={styles.foundActs}>
+          <WhyButton why={why} about={name} />
+          <Button kind="quiet" onClick={() => void doAct(removeEvidence(kit, line, row.evidence))}>
+            {text.remove}
+            <span className="visually-hidden">{text.removeName(name)}</span>
+          </Button>
+        </span>
+      </div>
+      <Opened why={why} bare>
         {row.why.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+          <p key={sentence} className={styles.comesTo}>
+            {sentence}
+          </p>
         ))}
-      </Why>
+      </Opened>
     </li>
   );
 }

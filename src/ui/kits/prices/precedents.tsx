@@ -39,10 +39,12 @@ export function Precedents({ kit, line, market }: Props) {
             {row.isIn ? (
               <span className={styles.fact}>{text.precedentIn}</span>
             ) : (
-              <Button kind="quiet" onClick={() => use(row)}>
-                {text.usePrecedent}
-                <span className="visually-hidden">{text.precedentName(row.name, row.kit)}</span>
-              </Button>
+              <span className={styles.foundActs}>
+                <Button kind="quiet" onClick={() => use(row)}>
+                  {text.usePrecedent}
+                  <span className="visually-hidden">{text.precedentName(row.name, row.kit)}</span>
+                </Button>
+              </span>
             )}
           </li>
         ))}

@@ -31,22 +31,16 @@ export function PriceTable({ kit, here, all, open, onOpen }: Props) {
 
 const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): readonly Column<PriceRow>[] => [
   {
-    key: "swatch",
-    head: <span className="visually-hidden">{kitsWords.contents.lead(1)}</span>,
-    stacked: "alone",
-    width: "56px",
-    cell: ({ line }) => (
-      <Swatch item={{ id: `${kit.id}/${line.id}`, supply: line.supply }} width={56} height={30} />
-    ),
-  },
-  {
     key: "item",
     head: text.item,
     names: true,
     cell: (row) => (
-      <>
-        {row.name} <span className={styles.facts}>{row.facts}</span>
-      </>
+      <span className={styles.item}>
+        <Swatch item={{ id: `${kit.id}/${row.line.id}`, supply: row.line.supply }} width={56} height={30} />
+        <span className={styles.itemWords}>
+          {row.name} <span className={styles.facts}>{row.facts}</span>
+        </span>
+      </span>
     ),
   },
   { key: "list", head: text.list, align: "end", cell: (row) => <Amount figure={row.list} row={row} /> },

@@ -65,12 +65,12 @@ export function contentsView(kit: Kit, format: Formatter = ownFormat): ContentsV
       corrections: correctionsOf(kit, line, format),
     }),
   );
-  const differ = rows.filter(({ told }) => told.differs).map(({ name }) => name);
+  const differ = rows.filter(({ told }) => told.differs).length;
   const bare = rows.filter(({ line: { supply } }) => needsColour(supply)).length;
   return {
     lead: rows.length === 0 ? words.leadNone : words.lead(rows.length),
     leadMore: [
-      ...(differ.length > 0 ? [words.doubt(differ)] : []),
+      ...(differ > 0 ? [words.doubt(differ)] : []),
       ...(bare > 0 ? [words.noColour(bare)] : []),
     ].join(" "),
     rows,

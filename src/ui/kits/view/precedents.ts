@@ -17,7 +17,14 @@ export type PrecedentRow = Readonly<{
   isIn: boolean;
 }>;
 
-/** Lines of earlier kits of the same kind and like size, the newest kit first. */
+/** What a kind of supply is foremost told by: gouache from watercolour, bristol from layout paper. */
+const useOf = ({ supply: { traits } }: Line): unknown => {
+  const said: Readonly<Record<string, unknown>> = traits ?? {};
+  return said.medium ?? said.use ?? said.core ?? said.base ?? said.kind ?? said.binder ?? said.shape;
+};
+const isSameUse = (line: Line, other: Line): boolean => useOf(line) === useOf(other);
+
+/** Lines of earlier kits of the same kind and like size: those of the same use first, then the newest kit. */
 export function precedentRows(
   book: Workbook,
   kit: Kit,
@@ -28,7 +35,10 @@ export function precedentRows(
   const named = new Set(
     (line.evidence ?? []).filter(({ kind }) => kind === "precedent").map((one) => one.line),
   );
-  return possiblePrecedents(book, kit, line).map((one) => ({
+  const closest = possiblePrecedents(book, kit, line).toSorted(
+    (a, b) => Number(isSameUse(line, b.line)) - Number(isSameUse(line, a.line)),
+  );
+  return closest.map((one) => ({
     reference: one.reference,
     name: one.line.supply.name,
     kit: one.kit.title || (one.kit.period ? format.month(one.kit.period) : kitsWords.prices.undated),
