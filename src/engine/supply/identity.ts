@@ -1,4 +1,3 @@
-import { deltaE2000, type Lab, labOf } from "../colour/index.ts";
 import { foldText } from "./fold.ts";
 import { gtin14 } from "./gtin.ts";
 import { sheetMm } from "./paper.ts";
@@ -11,8 +10,6 @@ export type Identity = Readonly<{
   coded: string | null;
   /** Family, maker, line, name, colour name and traits: counts only where either side lacks a code. */
   plain: string;
-  /** A colour that no name goes with: then it has to speak for itself. */
-  unnamed: Lab | null;
 }>;
 
 /** Parts joined so that no part can run into the next. */
@@ -52,28 +49,19 @@ export function identityOf(supply: Supply): Identity {
     gtin: gtin14(supply.gtin),
     coded: code ? codedKey(maker, line, code, plain) : null,
     plain,
-    unnamed: colourName ? null : labOf(supply.colour),
   };
 }
-
-/** Two swatches of one product, typed or measured, are closer than this ΔE00. Ours: common practice, no source. */
-const oneColour = 5;
-
-/** Having no colour name is the same colour name, unless both colours are known and are two. */
-const coloursAgree = ({ unnamed: a }: Identity, { unnamed: b }: Identity): boolean =>
-  !a || !b || deltaE2000(a, b) < oneColour;
 
 /** `sameProduct` for identities already at hand. */
 export function sameIdentity(a: Identity, b: Identity): boolean {
   if (a.gtin !== null && a.gtin === b.gtin) return true;
   if (a.coded !== null && b.coded !== null) return a.coded === b.coded;
-  return a.plain === b.plain && coloursAgree(a, b);
+  return a.plain === b.plain;
 }
 
 /**
  * Whether two supplies are the same product: same GTIN; or same maker, line and code; or, where either
  * lacks a code, same maker, line, name, colour name and traits. Case, accents and spacing do not count.
- * Where neither names its colour, two colours that are known to differ make two products.
  * Where maker and line are unknown on both sides, the rest must agree, so a bare code makes nothing the same.
  * Not transitive: something without a code may be the same as two things with different codes.
  */

@@ -64,11 +64,14 @@ describe("the same product", () => {
     expect(sameProduct(pencil, { family: "graphite", name: "pencil", traits: { grade: "2B" } })).toBe(false);
   });
 
-  it("is not made by a shared lack of a colour name where the colours are two", () => {
-    const tube = (hex?: string): Supply => ({ family: "paint", name: "Tube", colour: hex ? { hex } : null });
-    expect(sameProduct(tube("#c81e1e"), tube("#1e1ec8"))).toBe(false);
-    expect(sameProduct(tube("#c81e1e"), tube("#c61f1f"))).toBe(true);
-    expect(sameProduct(tube("#c81e1e"), tube())).toBe(true);
+  it("goes by the colour's name, not by its swatch: to the letter of the format", () => {
+    const tube = (hex: string, name?: string): Supply => ({
+      family: "paint",
+      name: "Tube",
+      colour: { hex, name },
+    });
+    expect(sameProduct(tube("#c81e1e"), tube("#1e1ec8"))).toBe(true);
+    expect(sameProduct(tube("#c81e1e", "red"), tube("#1e1ec8", "blue"))).toBe(false);
   });
 
   it("knows a paper size by name and by millimetres, and tips in any order", () => {
