@@ -28,7 +28,7 @@ const tight = (d: string) => d.replace(/([lq]) /, "$1");
 /** Straight lines through all points. */
 export function line(points: readonly Point[], close?: "close"): string {
   const [first, ...rest] = points;
-  if (!first) return "";
+  if (!first || rest.length === 0) return ""; // one point alone is no line, and no valid path either
   let [px, py] = [tenths(first[0]), tenths(first[1])];
   let d = `${start(...first)}l`;
   for (const [x, y] of rest) {
