@@ -56,13 +56,20 @@ function wholeList(draft: Draft, name: ListName): Change | null {
   return list.repeats ? { op: "set", list: "book", id: "book", path: [name], value: list.toArray() } : null;
 }
 
+/** Where keys repeated, what is left goes by new ones: the next change must look afresh. */
+function renamed(draft: Draft, list: ListName, inverse: Change): Step {
+  settle(draft, list);
+  return ok<Change | null>(inverse);
+}
+
 function putRecord(draft: Draft, change: ChangeOf<"put">): Step {
   const { list, id, record, before } = change;
   if (keyOf(list, record) !== id) return misfit(id, "a record was to be put in under another name");
   const whole = wholeList(draft, list);
-  const held = listOf(draft, list).size() > 0 ? [] : own(draft.fields, list);
+  const held = own(draft.fields, list);
   const undo = putInto(listOf(draft, list), keyFields(list), record, before);
-  if (whole) return ok<Change | null>(whole);
+  if (!Array.isArray(held)) draft.fields = withField(draft.fields, list, []); // a list from now on, also if emptied
+  if (whole) return renamed(draft, list, whole);
   return ok(undo && (undo.op === "remove" ? { ...undo, list, id, ...blankOf(held) } : { ...undo, list, id }));
 }
 
@@ -74,7 +81,7 @@ function removeRecord(draft: Draft, change: ChangeOf<"remove">): Step {
     draft.lists.delete(list);
     draft.fields = withField(draft.fields, list, emptied(blank, []));
   }
-  if (whole) return ok<Change | null>(whole);
+  if (whole) return renamed(draft, list, whole);
   return ok(undo && { ...undo, list, id });
 }
 

@@ -116,6 +116,26 @@ it("leaves out fields that are undefined, as JSON would", () => {
   expect(value(applyChanges(book, [change])).book.stash?.[2]).toStrictEqual({ ...item("c"), tags: [{}] });
 });
 
+// Found by the property "as if its changes came one by one".
+it.each<[string, Parameters<typeof bookOf>[0], readonly Change[], Parameters<typeof bookOf>[0]]>([
+  [
+    "a list that came and went stays a list",
+    {},
+    [put("a"), { op: "remove", list: "stash", id: "a" }],
+    { stash: [] },
+  ],
+  [
+    "of two tables of one day each removal takes one",
+    { rates: [1, 2].map((one) => ({ base: "SEK", date: "2026-03-31", quotes: { JPY: `${one}` } })) },
+    [1, 2].map(() => ({ op: "remove", list: "rates", id: '["SEK","2026-03-31"]' })),
+    { rates: [] },
+  ],
+])("within one act, %s", (_, before, changes, after) => {
+  const done = value(applyChanges(bookOf(before), changes));
+  expect(done.book).toStrictEqual(bookOf(after));
+  expect(value(applyChanges(done.book, done.inverse)).book).toStrictEqual(bookOf(before));
+});
+
 describe("an inverse", () => {
   it("of a list whose keys repeat is the whole list as it was", () => {
     const rates = [
