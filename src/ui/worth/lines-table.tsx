@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from "react";
+import { type ReactNode, useId, useMemo, useState } from "react";
 import { Button, ButtonLink, type Column, classes, Section, Table } from "../parts/index.ts";
 import { Swatch } from "../swatch/index.ts";
 import { words as common } from "../words/index.ts";
@@ -40,10 +40,20 @@ export function LinesTable({ scene }: Readonly<{ scene: Scene }>) {
       cell: (row) => <Numbered row={row} />,
     },
     { key: "item", head: words.item, names: true, cell: (row) => <Named row={row} />, width: "27%" },
-    { key: "list", head: words.list, align: "end", cell: (row) => <Price price={row.list} /> },
-    { key: "listHow", head: words.how, stacked: "alone", follows: true, cell: (row) => how(row, "list") },
-    { key: "shop", head: words.shop, align: "end", cell: (row) => <Price price={row.shop} /> },
-    { key: "shopHow", head: words.how, stacked: "alone", follows: true, cell: (row) => how(row, "shop") },
+    {
+      key: "list",
+      head: words.list,
+      align: "end",
+      cell: (row) => <Price price={row.list} how={how(row, "list")} />,
+    },
+    { key: "listHow", head: words.how, stacked: "hide", follows: true, cell: (row) => how(row, "list") },
+    {
+      key: "shop",
+      head: words.shop,
+      align: "end",
+      cell: (row) => <Price price={row.shop} how={how(row, "shop")} />,
+    },
+    { key: "shopHow", head: words.how, stacked: "hide", follows: true, cell: (row) => how(row, "shop") },
     { key: "wanted", head: words.wanted, align: "end", cell: (row) => row.wanted },
   ];
   return (
@@ -91,11 +101,17 @@ const Named = ({ row }: Readonly<{ row: LineRow }>) => (
   </span>
 );
 
-const Price = ({ price }: Readonly<{ price: LinePrice }>) => (
-  <>
-    {price.amount ?? <span className={styles.noPrice}>{words.noPrice}</span>}
+/** The amount; where the table is stacked, with how it was found beside it instead of in a column of its own. */
+const Price = ({ price, how }: Readonly<{ price: LinePrice; how: ReactNode }>) => (
+  <span className={styles.pile}>
+    {price.amount === null ? (
+      <span className={styles.noPrice}>{words.noPrice}</span>
+    ) : (
+      <span>{price.amount}</span>
+    )}
     {price.range && <span className={styles.under}>{price.range}</span>}
-  </>
+    <span className={styles.stackedHow}>{how}</span>
+  </span>
 );
 
 type HowProps = Readonly<{

@@ -48,12 +48,12 @@ function Rows({ rows, market }: Readonly<{ rows: readonly TierRow[]; market: str
       head: words.cost,
       align: "end",
       cell: (row) => (
-        <>
+        <span className={styles.pile}>
           <strong>{row.cost}</strong>
           <span className={styles.under}>
             <WhyButton why={whyOf(row)} about={worthWords.making.about(row.name)} />
           </span>
-        </>
+        </span>
       ),
     },
     { key: "list", head: words.list, align: "end", cell: ({ list }) => <GainText gain={list} /> },
@@ -86,12 +86,12 @@ const Named = ({ row }: Readonly<{ row: TierRow }>) => (
 
 /** The amount, and under it whether it pays: told apart by weight, slant and line, not by colour. */
 const GainText = ({ gain }: Readonly<{ gain: Gain }>) => (
-  <>
-    {gain.amount}
+  <span className={styles.pile}>
+    <span>{gain.amount}</span>
     <span className={styles.under}>
       <span className={styles[gain.verdict]}>{gain.word}</span>
     </span>
-  </>
+  </span>
 );
 
 function NoTiers({ scene }: Readonly<{ scene: Scene }>) {
