@@ -6,9 +6,8 @@
  *          lists are named by what they are and not by place, removals leave a tombstone, stock is an amount.
  */
 export { type Act, type ActDraft, type ActKind, inJournalOrder } from "./act.ts";
-export { type Applied, applyChanges } from "./apply.ts";
+export { applyChanges } from "./apply.ts";
 export {
-  type Blank,
   type Change,
   type ListName,
   listNames,
