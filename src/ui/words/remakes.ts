@@ -96,6 +96,7 @@ const remakes = {
     start: "Start the remake",
     noKit: "No kit is chosen. Choose one from the list.",
     noDate: "The day is missing. Write it as 30 April 2026.",
+    begunSaid: (kit: string) => `A remake of ${kit} is begun.`,
     removed: (kit: string) => `The remake of ${kit} is removed.`,
   },
 
@@ -192,6 +193,7 @@ const remakes = {
     },
     compared: {
       caption: (name: string) => `What was compared with ${name}`,
+      nearest: (name: string) => `The nearest, ${within(name)}:`,
       what: "What was compared",
       kit: "Kit",
       mine: "Mine",
@@ -331,13 +333,13 @@ const remakes = {
     notYet: "Nearly ready.",
     tooTight: "Ready, but shortened.",
     size: (bytes: string, limit: string) => `${bytes} of ${limit} bytes.`,
-    leftOut: (titles: readonly string[]) => `Left out for length: ${listed(titles.map(within))}.`,
+    leftOut: (titles: readonly string[]) => `Left out for length: ${titles.join("; ")}.`,
     episode: "The episode",
     title: "Title",
     disclosure: "How the supplies came to me",
     disclosures: {
       own: "mine already",
-      bought: "bought for this",
+      bought: "bought myself",
       gifted: "given to me",
       lent: "lent to me",
       sponsored: "sponsored",

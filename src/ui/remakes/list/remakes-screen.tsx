@@ -5,6 +5,7 @@ import { ButtonLink, type Column, Empty, Page, Table } from "../../parts/index.t
 import { words as common } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { type RemakeRow, remakesView } from "../view/list.ts";
+import styles from "./start.module.css";
 import { Start } from "./start.tsx";
 
 const words = remakeWords.list;
@@ -15,7 +16,11 @@ const columns: readonly Column<RemakeRow>[] = [
     head: words.kit,
     names: true,
     width: "32%",
-    cell: ({ id, title }) => <Link to={{ name: "remake", id, tab: "stand-ins" }}>{title}</Link>,
+    cell: ({ id, title }) => (
+      <Link className={styles.title} to={{ name: "remake", id, tab: "stand-ins" }}>
+        {title}
+      </Link>
+    ),
   },
   { key: "maker", head: words.maker, cell: ({ maker }) => maker },
   { key: "begun", head: words.begun, cell: ({ begun }) => begun },

@@ -7,6 +7,7 @@ import { Button, Chooser, DateField, FaultList, Section } from "../../parts/inde
 import { remakeWords } from "../../words/remakes.ts";
 import { today } from "../today.ts";
 import { kitOptions, newRemake } from "../view/list.ts";
+import { kitTitle } from "../view/solve.ts";
 import styles from "./start.module.css";
 
 const words = remakeWords.list;
@@ -29,7 +30,8 @@ export function Start({ book }: Readonly<{ book: Workbook }>) {
     setAttempt(attempt + 1);
     if (!kit || !started) return;
     const remake = newRemake(newId("rm-", book.remakes), kit, started);
-    if (await doAct(startRemake(remake, kit))) go({ name: "remake", id: remake.id, tab: "stand-ins" });
+    if (await doAct(startRemake(remake, kit), words.begunSaid(kitTitle(kit))))
+      go({ name: "remake", id: remake.id, tab: "stand-ins" });
   };
   return (
     <Section title={words.startTitle} id="start">

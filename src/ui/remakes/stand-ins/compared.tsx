@@ -14,12 +14,13 @@ const columns: readonly Column<ComparedRow>[] = [
 ];
 
 /** What was compared, trait by trait, and the sum in one sentence. */
-export function Compared({ view, about }: Readonly<{ view: OpenedView; about: string }>) {
+export function Compared({ view }: Readonly<{ view: OpenedView }>) {
   return (
     <div className={styles.compared}>
+      {view.isNearest && <p>{words.nearest(view.about)}</p>}
       {view.compared.length > 0 && (
         <Table
-          caption={words.caption(about)}
+          caption={words.caption(view.about)}
           columns={columns}
           rows={view.compared}
           keyOf={({ key }) => key}

@@ -62,7 +62,7 @@ export function OpenedRow({ row, line, match, shelves, options, acts, chooserId 
           <span className="visually-hidden">{words.swapFor(row.name)}</span>
         </Button>
       )}
-      <Compared view={view} about={row.standIn?.name ?? row.name} />
+      <Compared view={view} />
     </div>
   );
 }

@@ -41,6 +41,9 @@ export type ComparedRow = Readonly<{
 export type OpenedView = Readonly<{
   runnersUp: readonly OtherView[];
   leftOut: readonly OtherView[];
+  /** What was compared, and with what: where nothing plays the part, with the nearest. */
+  about: string;
+  isNearest: boolean;
   compared: readonly ComparedRow[];
   /** The sum in one sentence. */
   sum: string;
@@ -154,6 +157,8 @@ export function openedView(line: Line, match: LineMatch, shown: string | null, s
   return {
     runnersUp: views(runnersUp.filter(({ verdict }, index) => verdict !== "gap" || index < namedAnyway)),
     leftOut: views(others.filter(({ leftOut, likeness }) => leftOut !== null && likeness >= worthNaming)),
+    about: item?.supply.name ?? "",
+    isNearest: shown === null && item !== undefined,
     compared: isTold ? about.trace.map((row) => comparedRow(line.supply, item.supply, row)) : [],
     sum: about && item ? sumSentence(line.supply, item.supply, about) : words.gapNone,
   };
