@@ -1,7 +1,6 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { useBook } from "../../store/index.ts";
-import { Link } from "../app/link.tsx";
-import { Button, notify, Section } from "../parts/index.ts";
+import { Button, ButtonLink, notify, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
 import styles from "./desk.module.css";
 import { saveCopy, useLastCopy } from "./last-copy.ts";
@@ -23,7 +22,9 @@ export function Kept({ book, today }: Readonly<{ book: Workbook; today: string }
         <Button kind="quiet" onClick={() => notify(words.done(saveCopy(new Date().toISOString())))}>
           {words.act}
         </Button>
-        <Link to={{ name: "keep-safe" }}>{words.place}</Link>
+        <ButtonLink kind="quiet" to={{ name: "keep-safe" }}>
+          {words.place}
+        </ButtonLink>
       </p>
     </Section>
   );

@@ -14,7 +14,7 @@ const columns: readonly Column<MadeUpRow>[] = [
     names: true,
     width: "30%",
     cell: (row) => (
-      <>
+      <span>
         <Link to={{ name: "kit", id: row.id, tab: "contents" }} className={styles.name}>
           {row.name}
         </Link>
@@ -23,7 +23,7 @@ const columns: readonly Column<MadeUpRow>[] = [
             {fact}
           </span>
         ))}
-      </>
+      </span>
     ),
   },
   {

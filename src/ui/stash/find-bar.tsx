@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { withAddressValue } from "../app/navigate.ts";
-import { Button, Field, Tabs } from "../parts/index.ts";
+import { Button, classes, Field, Tabs } from "../parts/index.ts";
 import { format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import styles from "./find-bar.module.css";
@@ -24,7 +24,7 @@ function foundText({ ids, apart }: Found): string {
 export function FindBar({ state, found, filters, adding, onAdd }: Props) {
   const { asked, setText, clear, isList } = state;
   return (
-    <div className={styles.bar}>
+    <div className={classes(styles.bar, adding && styles.afterEntry)}>
       <div className={styles.search}>
         <Field
           kind="search"

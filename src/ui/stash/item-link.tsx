@@ -30,9 +30,9 @@ export function takeStayed(): HTMLElement | null {
   return from;
 }
 
-/** Goes to an address of the stash, and stays where the reader is on the page. */
-export function goStaying(address: string): void {
-  stayed = document.activeElement instanceof HTMLElement ? document.activeElement : null;
+/** Goes to an address of the stash, and stays where the reader is on the page; `from` keeps the focus. */
+export function goStaying(address: string, from: HTMLElement | null): void {
+  stayed = from;
   const y = scrollY;
   go(address);
   scrollTo(0, y);
@@ -45,7 +45,7 @@ export function ItemLink({ id, stays, out = false, ...rest }: Props) {
     if (leaveToBrowser(event)) return;
     event.preventDefault();
     if (out) return;
-    if (stays) goStaying(address);
+    if (stays) goStaying(address, event.currentTarget);
     else go(address);
   };
   return (

@@ -53,7 +53,7 @@ function ItemActs({ item, changing, onChanging }: Pick<Props, "item" | "changing
     const id = newId("st-", useBook.getState().book.stash);
     void doAct(addStashItem(anotherLike(item, id)), words.anotherDone(name));
     onChanging(id);
-    goStaying(itemAddress(id));
+    goStaying(itemAddress(id), null);
   };
   const remove = () => {
     const draft = removeStashItem(useBook.getState().book, item);

@@ -16,10 +16,7 @@ const hueName = (hue: Hue): string => (hue === "rest" ? words.restShort : words.
 /** On a phone: one hue at a time, from light to dark. */
 export function Ladder({ layout, onOpen }: Props) {
   const [asked, setHue] = useAddressValue("hue");
-  const counts = new Map<Hue, number>([
-    ...hueCounts(layout),
-    ["rest", layout.rest.slots.filter(({ fits }) => fits).length],
-  ]);
+  const counts = new Map<Hue, number>([...hueCounts(layout), ["rest", layout.rest.fitting]]);
   const hues: readonly Hue[] = [...hueGroups, "rest"];
   const fullest = hues.find((hue) => (counts.get(hue) ?? 0) > 0) ?? "reds";
   const hue = hues.find((one) => one === asked) ?? fullest;

@@ -27,11 +27,12 @@ const columns = (stays: boolean): readonly Column<Row>[] => [
     cell: (row) => <Named row={row} stays={stays} />,
     width: "52%",
   },
-  { key: "where", head: words.columns.where, cell: (row) => row.where },
-  { key: "have", head: words.columns.have, cell: (row) => row.have },
+  { key: "where", head: words.columns.where, stacked: "hide", cell: (row) => row.where },
+  { key: "have", head: words.columns.have, stacked: "hide", cell: (row) => row.have },
   {
     key: "state",
     head: words.columns.state,
+    stacked: "hide",
     cell: (row) => (row.isWorn ? <b>{row.state}</b> : <span className={styles.pale}>{row.state}</span>),
   },
 ];
@@ -43,6 +44,14 @@ function Named({ row, stays }: Readonly<{ row: Row; stays: boolean }>) {
       <span>
         <span className={styles.name}>{row.name}</span>
         <span className={styles.facts}>{row.facts}</span>
+        <span className={styles.stacked}>
+          {[row.where, words.haveCount(row.have)].filter((part) => part !== "").join(", ")}
+          {row.isWorn && (
+            <>
+              , <b>{row.state}</b>
+            </>
+          )}
+        </span>
       </span>
     </ItemLink>
   );

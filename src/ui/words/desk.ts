@@ -17,6 +17,10 @@ const spelled = (n: number): string => small[n] ?? String(n);
 const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
+/** A name inside a sentence: "flat brush" of "Flat brush". Names that begin with two capitals stay. */
+const within = (name: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
+
 const things = (n: number): string => (n === 1 ? "1 thing in the stash" : `${n} things in the stash`);
 const kits = (n: number): string => (n === 1 ? "1 kit" : `${n} kits`);
 
@@ -99,7 +103,7 @@ export const deskWords = {
         : `${done === all ? "Everything" : `${done} of ${all}`} is fetched.`,
     fetch: (left: number) => `Fetch ${left === 1 ? "the last one" : `the other ${spelled(left)}`}`,
     fetchAll: (count: number) => (count === 1 ? "Fetch it" : `Fetch all ${spelled(count)}`),
-    for: (name: string) => `for ${name}`,
+    for: (name: string) => `for ${within(name)}`,
     nothing: "nothing close",
     left: "left out",
     strip: "Its stand-ins",

@@ -77,6 +77,7 @@ export const stashWords = {
 
   list: "The stash as a list",
   columns: { name: "Name", where: "Where", have: "Have", state: "State" },
+  haveCount: (have: string) => `have ${have}`,
   moreRows: (count: string) => `Show ${count} more`,
   apart: (deltaE: string) => `${deltaE} apart`,
 

@@ -25,12 +25,12 @@ export type Slot = Readonly<{
 }>;
 
 /** One hue at one lightness. `more`: how many are folded away. */
-export type Cell = Readonly<{ hue: HueGroup; band: LightnessBand; slots: readonly Slot[]; more: number }>;
+export type Cell = Readonly<{ hue: HueGroup; band: LightnessBand }> & Shown;
 
-export type Layout = Readonly<{
-  cells: readonly (readonly Cell[])[];
-  rest: Readonly<{ slots: readonly Slot[]; more: number }>;
-}>;
+/** What is drawn of a cell: `more` are folded away, `fitting` is how many fit in all. */
+export type Shown = Readonly<{ slots: readonly Slot[]; more: number; fitting: number }>;
+
+export type Layout = Readonly<{ cells: readonly (readonly Cell[])[]; rest: Shown }>;
 
 /** In a cell lightest first; of one lightness by hue, so that neighbours look alike. */
 const byLook = (a: Colouring, b: Colouring): number => b.lab.l - a.lab.l || lchOf(a.lab).h - lchOf(b.lab).h;
@@ -52,14 +52,33 @@ function slotOf({ item, colour, facts }: Known, found: Found): Slot {
   };
 }
 
-/** At most `limit` of the slots: those that fit come first when some have to be folded away. */
-function shown(slots: readonly Slot[], limit: number): Readonly<{ slots: readonly Slot[]; more: number }> {
-  if (slots.length <= limit) return { slots, more: 0 };
-  const kept = new Set(
-    [...slots.filter(({ fits }) => fits), ...slots.filter(({ fits }) => !fits)].slice(0, limit),
-  );
-  return { slots: slots.filter((slot) => kept.has(slot)), more: slots.length - limit };
+/** At most `limit` of the items: those that fit come first when some have to be folded away. */
+function shown(items: readonly Known[], found: Found, limit: number): Shown {
+  const fits = ({ item }: Known) => found.ids.has(item.id);
+  const fitting = items.filter(fits);
+  const kept = new Set([...fitting, ...items.filter((known) => !fits(known))].slice(0, limit));
+  return {
+    slots: items.filter((known) => kept.has(known)).map((known) => slotOf(known, found)),
+    more: items.length - kept.size,
+    fitting: fitting.length,
+  };
 }
+
+/** The stash by cell, each cell in the order of its looks; what has no colour as it stands in the stash. */
+function byCell(stash: readonly Known[]): ReadonlyMap<string, readonly Known[]> {
+  const cells = new Map<string, Known[]>();
+  for (const known of stash) {
+    const key = known.colour ? cellKey(known.colour.hue, known.colour.band) : "rest";
+    const cell = cells.get(key);
+    if (cell) cell.push(known);
+    else cells.set(key, [known]);
+  }
+  const inOrder = (a: Known, b: Known) => (a.colour && b.colour ? byLook(a.colour, b.colour) : 0);
+  return new Map([...cells].map(([key, cell]) => [key, cell.toSorted(inOrder)]));
+}
+
+/** The rest is one row for all, so it shows more than a cell does. */
+const restLimits = 4;
 
 /**
  * The stash laid out: hue columns by lightness rows, and the rest that has no colour.
@@ -71,35 +90,25 @@ export function layoutOf(
   limit: number,
   opened: ReadonlySet<string> = new Set(),
 ): Layout {
-  const coloured = new Map<string, Known[]>();
-  for (const known of stash) {
-    const key = known.colour ? cellKey(known.colour.hue, known.colour.band) : "rest";
-    coloured.set(key, [...(coloured.get(key) ?? []), known]);
-  }
-  const slotsIn = (key: string) =>
-    shown(
-      (coloured.get(key) ?? [])
-        .toSorted((a, b) => (a.colour && b.colour ? byLook(a.colour, b.colour) : 0))
-        .map((known) => slotOf(known, found)),
-      opened.has(key) ? Number.POSITIVE_INFINITY : limit,
-    );
+  const cells = byCell(stash);
+  const cell = (key: string, most: number) =>
+    shown(cells.get(key) ?? [], found, opened.has(key) ? Number.POSITIVE_INFINITY : most);
   return {
     cells: lightnessBands.map((band) =>
-      hueGroups.map((hue) => ({ hue, band, ...slotsIn(cellKey(hue, band)) })),
+      hueGroups.map((hue) => ({ hue, band, ...cell(cellKey(hue, band), limit) })),
     ),
-    rest: slotsIn("rest"),
+    rest: cell("rest", limit * restLimits),
   };
 }
 
 export const cellKey = (hue: HueGroup, band: LightnessBand): string => `${hue} ${band}`;
 
 /** How many fit in each hue, for choosing one on a phone. */
-export function hueCounts(layout: Layout): ReadonlyMap<HueGroup, number> {
-  const fits = (hue: HueGroup) =>
-    layout.cells
+export function hueCounts({ cells }: Layout): ReadonlyMap<HueGroup, number> {
+  const fitting = (hue: HueGroup) =>
+    cells
       .flat()
       .filter((cell) => cell.hue === hue)
-      .flatMap(({ slots }) => slots)
-      .filter((slot) => slot.fits);
-  return new Map(hueGroups.map((hue) => [hue, fits(hue).length]));
+      .reduce((sum, cell) => sum + cell.fitting, 0);
+  return new Map(hueGroups.map((hue) => [hue, fitting(hue)]));
 }
