@@ -134,8 +134,8 @@ for (const { theme, surfaces } of themes)
   for (const { width, height } of sizes)
     test(`the middle of a swatch is the item's colour: ${theme}, ${width} × ${height}`, async ({ page }) => {
       await page.emulateMedia({ media: theme === "print" ? "print" : "screen" });
-      const drawings = cases.map(({ supply, hand }) =>
-        swatchSvg(drawSwatch(supply, { width, height, seed: hand }), surfaces),
+      const drawings = cases.map(({ supply, hand, hex }) =>
+        swatchSvg(drawSwatch(supply, { width, height, seed: `${hand} in ${hex}` }), surfaces),
       );
       await show(page, drawings, width, colours.length);
       const [w, h] = [Math.round(middle * width), Math.round(middle * height)];

@@ -9,7 +9,7 @@ const leads: Readonly<Record<"wax" | "oil" | "soluble" | "pastel", Lead>> = {
   wax: { width: 2, pitch: 3, tooth: 14, soft: 0.5 },
   oil: { width: 2.5, pitch: 3, tooth: 7, soft: 0.42 },
   soluble: { width: 1.7, pitch: 3.2, tooth: 13, soft: 0.55 },
-  pastel: { width: 2.9, pitch: 3.8, tooth: 26, soft: 0.5 },
+  pastel: { width: 2.9, pitch: 3.8, tooth: 19, soft: 0.5 },
 };
 
 export const drawColourPencil = (supply: SupplyOf<"colour-pencil">, colour: Lab, page: Page): Mark[] =>

@@ -103,13 +103,13 @@ export function hatch(colour: Lab, lead: Lead, page: Page): Mark[] {
     {
       d: line(across(page, 0.2, 0.74, 2.8 * pitch)),
       stroke: hex(pale(0.3)),
-      strokeWidth: 0.4 * width,
+      strokeWidth: 0.3 * width,
       round: true,
     },
     stroke(
       { from: 0.16, to: 0.86, close: 2.8 * pitch, open: 3.6 * pitch, loose: 0.05 },
       shade(colour, -5),
-      0.55,
+      0.4,
     ),
     flecks(page, lead, fine),
   ];

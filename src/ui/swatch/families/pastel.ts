@@ -103,6 +103,8 @@ export function drawPastel(supply: SupplyOf<"pastel">, colour: Lab, page: Page):
     strokeWidth,
     round: true,
   });
+  // Small grains are mostly edge, so on a small chip fewer of them stay bare.
+  const bare = stick.bare - 0.24 * Math.max(0, 1 - page.height / 150);
   const veils = smear(colour, page, stick);
   if (page.level === "gesture") return [...veils, grainOf(stick.bare, own)];
   return [
@@ -113,7 +115,7 @@ export function drawPastel(supply: SupplyOf<"pastel">, colour: Lab, page: Page):
       strokeWidth: 0.8 * grain(page),
       round: true,
     },
-    grainOf(stick.bare, own),
+    grainOf(bare, own),
     grainOf(0.56, hex(shade(colour, -7))),
     grainOf(0.6, hex(shade(colour, 6))),
   ];
