@@ -149,6 +149,8 @@ export const kitsWords = {
     note: "Note",
     up: "Move up",
     down: "Move down",
+    isFirst: "It is the first already",
+    isLast: "It is the last already",
     remove: "Take this line out",
     claims: "Who says so",
     claimsNone: "Nobody is named yet for what stands here.",

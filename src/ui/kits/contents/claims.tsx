@@ -6,6 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Button, Field, FieldRow, Select } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
+import { headingOf } from "../focus-heading.ts";
 import { today } from "../today.ts";
 import { claimField, claimFields, claimValue, valueAt } from "../view/claims.ts";
 import type { SourceNote } from "../view/entry.ts";
@@ -20,7 +21,7 @@ type Props = Readonly<{ kit: Kit; line: Line }>;
 export function Claims({ kit, line }: Props) {
   const claims = line.claims ?? [];
   const [adding, setAdding] = useState(false);
-  const put = (next: readonly Claim[]) => void doAct(editLine(kit, line, ["claims"], next), null);
+  const put = (next: readonly Claim[]) => doAct(editLine(kit, line, ["claims"], next), null);
   return (
     <section aria-label={text.claims}>
       <h3>{text.claims}</h3>
@@ -34,7 +35,10 @@ export function Claims({ kit, line }: Props) {
             <Button
               kind="quiet"
               className={styles.change ?? ""}
-              onClick={() => put(claims.filter((other) => other !== claim))}
+              onClick={(event) => {
+                const goOn = headingOf(event.currentTarget);
+                void put(claims.filter((other) => other !== claim)).then(goOn);
+              }}
             >
               {kitsWords.prices.remove}
               <span className="visually-hidden">{kitsWords.contents.about(claimField(claim.field))}</span>
@@ -47,7 +51,7 @@ export function Claims({ kit, line }: Props) {
           kit={kit}
           line={line}
           onAdd={(claim) => {
-            put([...claims, claim]);
+            void put([...claims, claim]);
             setAdding(false);
           }}
         />

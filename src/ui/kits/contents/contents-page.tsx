@@ -17,7 +17,8 @@ export function ContentsPage({ kit }: Readonly<{ kit: Kit }>) {
   const [open, setOpen] = useState<string | null>(null);
   return (
     <KitFrame kit={kit} tab="contents" lead={view.lead} leadMore={view.leadMore}>
-      <ol className={styles.lines} aria-label={text.list}>
+      <h2 className="visually-hidden">{text.list}</h2>
+      <ol className={styles.lines}>
         {view.rows.map((row) => (
           <LineItem
             key={row.line.id}

@@ -8,7 +8,7 @@ import { Swatch } from "../../swatch/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { Band } from "../band.tsx";
 import { today } from "../today.ts";
-import { entryView, type Fix, knownNames, lineOf, pieceAt, type SourceNote } from "../view/entry.ts";
+import { askedOf, entryView, type Fix, knownNames, lineOf, pieceAt, type SourceNote } from "../view/entry.ts";
 import { Correct } from "./correct.tsx";
 import styles from "./entry.module.css";
 import { Pasted } from "./pasted.tsx";
@@ -59,7 +59,7 @@ export function Entry({ kit }: Readonly<{ kit: Kit }>) {
     };
     return <Pasted kit={kit} text={pasted} known={known} note={note} onNote={setNote} onDone={done} />;
   }
-  const asks = inHand ?? view?.asks ?? null;
+  const asks = view && askedOf(view, inHand);
   return (
     <Beside note={text.note}>
       <Band>
@@ -80,7 +80,7 @@ export function Entry({ kit }: Readonly<{ kit: Kit }>) {
               onPasted={takeList}
               fieldRef={field}
             />
-            {asks === "colour" && inHand === null && view?.supply.colour?.name && (
+            {asks === "colour" && !inHand?.startsWith("colour") && view?.supply.colour?.name && (
               <p className={styles.fact}>{text.colourOf(view.supply.colour.name)}</p>
             )}
             {view && asks && (

@@ -59,15 +59,23 @@ export function LineEditor({ kit, line, onGone }: Props) {
 function LineActs({ kit, line, onGone }: Props) {
   const book = useBook((state) => state.book);
   const { before, afterNext, isFirst, isLast } = neighbours(kit.lines ?? [], line.id);
+  const move = async (to: Line | null, button: HTMLElement) => {
+    await doAct(moveLine(kit, line, to), null);
+    button.focus(); // the browser lets go of it when its row moves
+  };
   const remove = async () => {
-    if (await doAct(removeLine(book, kit, line))) onGone();
+    if (!(await doAct(removeLine(book, kit, line)))) return;
+    onGone();
+    document.querySelector<HTMLElement>("h1")?.focus();
   };
   return (
     <Acts>
-      {!isFirst && <Button onClick={() => void doAct(moveLine(kit, line, before), null)}>{text.up}</Button>}
-      {!isLast && (
-        <Button onClick={() => void doAct(moveLine(kit, line, afterNext), null)}>{text.down}</Button>
-      )}
+      <Button notNow={isFirst && text.isFirst} onClick={(event) => move(before, event.currentTarget)}>
+        {text.up}
+      </Button>
+      <Button notNow={isLast && text.isLast} onClick={(event) => move(afterNext, event.currentTarget)}>
+        {text.down}
+      </Button>
       <Button onClick={remove}>{text.remove}</Button>
     </Acts>
   );

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type MouseEvent, useState } from "react";
 import type { Money } from "../../../engine/money/index.ts";
 import type { Kit, Tier } from "../../../engine/worth/index.ts";
 import { editTier, removeTier, useBook } from "../../../store/index.ts";
@@ -6,6 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Acts, Button, FieldRow, MoneyField, Tick } from "../../parts/index.ts";
 import { KeptField, readText, readWhole } from "../../supply-form/index.ts";
 import { kitsWords } from "../../words/kits.ts";
+import { headingOf } from "../focus-heading.ts";
 import { percentText, readPercent } from "../view/line-fields.ts";
 import { offeredAfter } from "../view/tiers.ts";
 import styles from "./contents.module.css";
@@ -18,8 +19,11 @@ type Keep = (path: readonly string[], value: unknown) => void;
 /** Every field of a tier, each kept when it is left. */
 export function TierForm({ kit, tier, onGone }: Props) {
   const keep: Keep = (path, value) => void doAct(editTier(kit, tier, path, value), null);
-  const remove = async () => {
-    if (await doAct(removeTier(kit, tier))) onGone();
+  const remove = async (event: MouseEvent<HTMLElement>) => {
+    const goOn = headingOf(event.currentTarget);
+    if (!(await doAct(removeTier(kit, tier)))) return;
+    onGone();
+    goOn();
   };
   return (
     <div className={styles.tierForm}>

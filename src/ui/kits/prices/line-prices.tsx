@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { type MouseEvent, useMemo } from "react";
 import type { Line } from "../../../engine/price/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { removeEvidence, useBook } from "../../../store/index.ts";
@@ -6,6 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Button, Opened, useWhy, WhyButton } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
+import { headingOf } from "../focus-heading.ts";
 import { type FoundRow, foundRows } from "../view/found.ts";
 import type { Figure, MarketPrices } from "../view/prices.ts";
 import { AddPrice } from "./add-price.tsx";
@@ -50,6 +51,10 @@ export function LinePrices({ kit, line, here, all }: Props) {
 function Found({ kit, line, row }: Readonly<{ kit: Kit; line: Line; row: FoundRow }>) {
   const why = useWhy();
   const name = `${row.kind} ${row.price}`;
+  const remove = async (event: MouseEvent<HTMLElement>) => {
+    const goOn = headingOf(event.currentTarget);
+    if (await doAct(removeEvidence(kit, line, row.evidence))) goOn();
+  };
   return (
     <li>
       <div className={styles.foundLine}>
@@ -58,7 +63,7 @@ function Found({ kit, line, row }: Readonly<{ kit: Kit; line: Line; row: FoundRo
         <span className={styles.fact}>{row.facts}</span>
         <span className={styles.foundActs}>
           <WhyButton why={why} about={name} />
-          <Button kind="quiet" onClick={() => void doAct(removeEvidence(kit, line, row.evidence))}>
+          <Button kind="quiet" onClick={remove}>
             {text.remove}
             <span className="visually-hidden">{text.removeName(name)}</span>
           </Button>

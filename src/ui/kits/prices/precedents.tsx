@@ -6,6 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Button } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
+import { headingOf } from "../focus-heading.ts";
 import { type PrecedentRow, precedentRows } from "../view/precedents.ts";
 import styles from "./prices.module.css";
 
@@ -21,10 +22,11 @@ export function Precedents({ kit, line, market }: Props) {
   const [all, setAll] = useState(false);
   if (rows.length === 0) return null;
   const shown = all ? rows : rows.slice(0, shownFirst);
-  const use = ({ reference }: PrecedentRow) => {
+  const use = async ({ reference }: PrecedentRow, button: Element) => {
+    const goOn = headingOf(button);
     const id = newId("e", line.evidence);
     const date = kit.valuedOn ? { date: kit.valuedOn } : {};
-    void doAct(addEvidence(kit, line, { id, kind: "precedent", line: reference, ...date }));
+    if (await doAct(addEvidence(kit, line, { id, kind: "precedent", line: reference, ...date }))) goOn();
   };
   return (
     <section aria-label={text.precedents}>
@@ -40,7 +42,7 @@ export function Precedents({ kit, line, market }: Props) {
               <span className={styles.fact}>{text.precedentIn}</span>
             ) : (
               <span className={styles.foundActs}>
-                <Button kind="quiet" onClick={() => use(row)}>
+                <Button kind="quiet" onClick={(event) => use(row, event.currentTarget)}>
                   {text.usePrecedent}
                   <span className="visually-hidden">{text.precedentName(row.name, row.kit)}</span>
                 </Button>

@@ -38,6 +38,7 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
         />
       </div>
       <MissingRates faults={here.faults} />
+      <h2 className="visually-hidden">{text.table(here.market.name)}</h2>
       <PriceTable kit={kit} here={here} all={all} open={open} onOpen={setOpen} />
     </KitFrame>
   );

@@ -10,7 +10,7 @@ import {
 } from "../../../engine/supply/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { asFamily } from "../../supply-form/view/change-family.ts";
-import { hasColour, traitLabel, valueWord } from "../../supply-form/view/trait-fields.ts";
+import { hasColour, traitField, traitLabel, valueWord } from "../../supply-form/view/trait-fields.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { supplyWords } from "../../words/supply.ts";
 
@@ -157,6 +157,18 @@ export function entryView(text: string, known: KnownNames, fixes: readonly Fix[]
 /** The piece that the caret stands in or right behind. */
 export const pieceAt = (pieces: readonly Piece[], caret: number): Piece | null =>
   pieces.find(({ start, end }) => start <= caret && caret <= end) ?? null;
+
+const canChoose = (family: Family, field: string): boolean => {
+  if (field === "family" || field.startsWith("colour")) return true;
+  const kind = traitField(family, field.replace(/^traits\./, ""))?.input.kind;
+  return kind === "word" || kind === "words" || kind === "yes-no";
+};
+
+/** The field asked about: the piece in hand where it leaves a choice, else what the line left open. */
+export function askedOf(view: EntryView, inHand: string | null): string | null {
+  const held = view.pieces.find(({ field }) => field === inHand)?.field ?? null;
+  return held !== null && canChoose(view.supply.family, held) ? held : (view.asks ?? held);
+}
 
 /** Where a line is known from. */
 export type SourceNote = Readonly<{ source: string; sure: "seen" | "told" | "believed" }>;
