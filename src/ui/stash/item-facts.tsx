@@ -30,7 +30,7 @@ export function ItemFacts({ item, view, titleId }: Props) {
             ))}
           </dl>
         </div>
-        {view.nearest.length > 0 && <Nearest item={item} nearest={view.nearest} />}
+        {view.nearest.length > 0 && <Nearest item={item} nearest={view.nearest} level={titleId ? 3 : 2} />}
       </div>
     </div>
   );
@@ -45,10 +45,13 @@ const FactRow = ({ row }: Readonly<{ row: Fact }>) => (
   </div>
 );
 
-function Nearest({ item, nearest }: Readonly<{ item: StashItem; nearest: readonly Near[] }>) {
+type NearestProps = Readonly<{ item: StashItem; nearest: readonly Near[]; level: 2 | 3 }>;
+
+function Nearest({ item, nearest, level }: NearestProps) {
+  const Head = level === 2 ? "h2" : "h3";
   return (
     <div className={styles.nearest}>
-      <h3 className={styles.nearHead}>{words.nearest}</h3>
+      <Head className={styles.nearHead}>{words.nearest}</Head>
       <ul>
         {nearest.map((near) => (
           <li key={near.item.id}>

@@ -28,14 +28,15 @@ type Props = Readonly<{
 /** One thing of the stash: what it is, what is near it, and how one has it. */
 export function ItemPanel({ item, view, untitled = false, changing, onChanging }: Props) {
   const titleId = useId();
+  const Sub = untitled ? "h2" : "h3";
   return (
     <section aria-labelledby={untitled ? undefined : titleId} aria-label={untitled ? view.name : undefined}>
       <ItemFacts item={item} view={view} titleId={untitled ? null : titleId} />
-      <h3 className={styles.head}>{words.mine}</h3>
+      <Sub className={styles.head}>{words.mine}</Sub>
       <ItemFields key={item.id} item={item} />
       {changing && (
         <>
-          <h3 className={styles.head}>{words.what}</h3>
+          <Sub className={styles.head}>{words.what}</Sub>
           <SupplyForm
             supply={item.supply}
             onChange={(path, value) => void doAct(editStashItem(item, ["supply", ...path], value), null)}
