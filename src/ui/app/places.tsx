@@ -1,7 +1,7 @@
 import { lazy, type ReactNode, Suspense } from "react";
 import { ButtonLink, Empty, Page } from "../parts/index.ts";
 import { words } from "../words/index.ts";
-import { placeOf, type Route } from "./route.ts";
+import type { Route } from "./route.ts";
 
 const PartsPage = lazy(() =>
   import("../parts-page/parts-page.tsx").then((module) => ({ default: module.PartsPage })),
@@ -26,6 +26,13 @@ const StashScreen = lazy(() =>
   import("../stash/stash-screen.tsx").then((module) => ({ default: module.StashScreen })),
 );
 
+const MarketsPage = lazy(() =>
+  import("../markets/markets-page.tsx").then((module) => ({ default: module.MarketsPage })),
+);
+const KeepSafePage = lazy(() =>
+  import("../keep-safe/keep-safe-page.tsx").then((module) => ({ default: module.KeepSafePage })),
+);
+
 type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name: Name }>) => ReactNode }>;
 
 /**
@@ -40,8 +47,8 @@ const screens: Screens = {
   "stash-item": ({ id }) => <StashScreen chosen={id} />,
   remakes: () => <RemakesScreen />,
   remake: ({ id, tab }) => <RemakeScreen key={id} id={id} tab={tab} />,
-  markets: (route) => <NotYet route={route} />,
-  "keep-safe": (route) => <NotYet route={route} />,
+  markets: () => <MarketsPage />,
+  "keep-safe": () => <KeepSafePage />,
   parts: () => <PartsPage />,
   nowhere: () => <Nowhere />,
 };
@@ -51,15 +58,6 @@ export function Screen({ route }: Readonly<{ route: Route }>) {
   // The table is keyed by the name the route itself carries; TypeScript cannot follow that through a union.
   const screen = screens[route.name] as (route: Route) => ReactNode;
   return <Suspense fallback={null}>{screen(route)}</Suspense>;
-}
-
-function NotYet({ route }: Readonly<{ route: Route }>) {
-  const place = words.places[placeOf(route)];
-  return (
-    <Page place={place} title={place}>
-      <Empty title={words.notYet(place)} />
-    </Page>
-  );
 }
 
 function Nowhere() {

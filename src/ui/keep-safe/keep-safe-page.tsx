@@ -1,0 +1,40 @@
+import { useMemo, useState } from "react";
+import { useBook } from "../../store/index.ts";
+import { useOffer } from "../app/acts.ts";
+import { useLastCopy } from "../desk/last-copy.ts";
+import { Page } from "../parts/index.ts";
+import { words as common } from "../words/index.ts";
+import { keepSafeWords as words } from "../words/keep-safe.ts";
+import { Clear } from "./clear.tsx";
+import { Copy } from "./copy.tsx";
+import { Health } from "./health.tsx";
+import { History } from "./history.tsx";
+import { Keys } from "./keys.tsx";
+import { Restore } from "./restore.tsx";
+import { saveWholeCopy } from "./save-copy.ts";
+import { Snapshots } from "./snapshots.tsx";
+import { keptView } from "./view/state.ts";
+
+/** Keep safe: copies out and in, going back, what was done, and how well this browser keeps it all. */
+export function KeepSafePage() {
+  const empty = useBook((state) => state.empty);
+  const lasting = useBook((state) => state.lasting);
+  const past = useBook((state) => state.past);
+  const last = useLastCopy();
+  const [written, setWritten] = useState<string | null>(null);
+  const now = new Date().toISOString();
+  const { lead, more } = keptView({ empty, lasting, past, lastCopy: last?.at ?? null, now });
+  const save = () => setWritten(saveWholeCopy());
+  useOffer(useMemo(() => [{ name: words.copy.offer, run: () => setWritten(saveWholeCopy()) }], []));
+  return (
+    <Page place={common.places.keepSafe} title={words.title} lead={lead} leadMore={more}>
+      <Copy written={written} onSave={save} />
+      <Restore />
+      <Snapshots />
+      <History />
+      <Health />
+      <Keys />
+      <Clear onSave={save} />
+    </Page>
+  );
+}

@@ -1,0 +1,15 @@
+import type { Workbook } from "../../engine/workbook/index.ts";
+import { replaceBook, type Stored } from "../../store/index.ts";
+import { undoLast } from "../app/do-act.ts";
+import { notify } from "../parts/index.ts";
+
+/** Says what became of an act on the whole book, with Undo. */
+export function tell(done: Stored<null>, told: string): void {
+  if (done.ok) notify(told, () => void undoLast());
+  else notify(`${done.fault.problem} ${done.fault.safe} ${done.fault.remedy}`);
+}
+
+/** Replaces everything as one act. */
+export async function replaceWith(book: Workbook, label: string, told: string): Promise<void> {
+  tell(await replaceBook(book, label), told);
+}

@@ -1,0 +1,91 @@
+import { useState } from "react";
+import { type Restorable, useBook } from "../../store/index.ts";
+import { Button, type Column, Dialog, FilePick, Section, Table } from "../parts/index.ts";
+import { keepSafeWords } from "../words/keep-safe.ts";
+import styles from "./keep-safe.module.css";
+import { Refused } from "./refused.tsx";
+import { replaceWith } from "./replace.ts";
+import { dayOf } from "./view/moment.ts";
+import { type CountRow, type Preview, previewOf } from "./view/preview.ts";
+import { readCopy } from "./view/read-copy.ts";
+
+const words = keepSafeWords.restore;
+
+type Chosen = Readonly<{ name: string; read: Restorable }>;
+
+/** Picks a copy, checks it whole, shows what it would change, and puts it in only on yes. */
+export function Restore() {
+  const [chosen, setChosen] = useState<Chosen | null>(null);
+  const take = async ([file]: readonly File[]) => {
+    if (file) setChosen({ name: file.name, read: await readCopy(file) });
+  };
+  return (
+    <Section title={words.title}>
+      <p className={styles.text}>{words.text}</p>
+      <FilePick
+        label={chosen && !chosen.read.ok ? words.another : words.pick}
+        accept=".json,application/json"
+        onFiles={(files) => void take(files)}
+      />
+      {chosen && !chosen.read.ok && <Refused name={chosen.name} faults={chosen.read.faults} />}
+      <Ask chosen={chosen} onClose={() => setChosen(null)} />
+    </Section>
+  );
+}
+
+function Ask({ chosen, onClose }: Readonly<{ chosen: Chosen | null; onClose: () => void }>) {
+  const here = useBook((state) => state.book);
+  const read = chosen?.read.ok ? chosen.read : null;
+  const preview = read && previewOf(here, read, dayOf(new Date().toISOString()));
+  const restore = () => {
+    onClose();
+    if (chosen && read) void replaceWith(read.book, words.label(chosen.name), words.done(read.records));
+  };
+  return (
+    <Dialog
+      open={preview !== null}
+      wide
+      title={words.dialog(preview?.when ?? null)}
+      onClose={onClose}
+      acts={
+        <>
+          <Button kind="primary" onClick={restore}>
+            {words.act}
+          </Button>
+          <Button onClick={onClose}>{words.keep}</Button>
+        </>
+      }
+    >
+      {preview && <Would preview={preview} />}
+    </Dialog>
+  );
+}
+
+const counts = keepSafeWords.counts;
+
+const columns: readonly Column<CountRow>[] = [
+  { key: "what", head: counts.what, names: true, cell: (row) => row.what },
+  { key: "here", head: counts.here, align: "end", cell: (row) => row.here },
+  { key: "there", head: counts.there, align: "end", cell: (row) => row.there },
+];
+
+function Would({ preview }: Readonly<{ preview: Preview }>) {
+  return (
+    <>
+      <p>{words.instead}</p>
+      {preview.damaged && <p className={styles.damaged}>{words.damaged}</p>}
+      <Table caption={counts.caption} columns={columns} rows={preview.rows} keyOf={(row) => row.key} />
+      {preview.odd.length > 0 && (
+        <div>
+          <p>{words.odd(preview.odd.length)}</p>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+          <ul className={styles.scrolls} tabIndex={0}>
+            {preview.odd.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+}

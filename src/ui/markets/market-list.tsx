@@ -1,0 +1,87 @@
+import { useState } from "react";
+import type { Market } from "../../engine/worth/index.ts";
+import { useBook } from "../../store/index.ts";
+import { Band } from "../kits/band.tsx";
+import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { marketsWords } from "../words/markets.ts";
+import { ChangeButton } from "./change-button.tsx";
+import { MarketForm } from "./market-form.tsx";
+import styles from "./markets.module.css";
+import { NewMarket } from "./new-market.tsx";
+import { ruleTexts } from "./view/rules.ts";
+
+const words = marketsWords.markets;
+
+type Row = Readonly<{ market: Market; rules: readonly string[] }>;
+
+/** Every market with its currency and, in sentences, what its border charges. */
+export function MarketList() {
+  const book = useBook((state) => state.book);
+  const [open, setOpen] = useState<string | null>(null);
+  const [adding, setAdding] = useState(false);
+  const rows = (book.markets ?? []).map((market): Row => ({ market, rules: ruleTexts(market, book) }));
+  const add = (
+    <Button kind={rows.length === 0 ? "primary" : "quiet"} onClick={() => setAdding(true)}>
+      {words.add}
+    </Button>
+  );
+  return (
+    <Section title={words.title} act={!adding && rows.length > 0 && add}>
+      {rows.length === 0 && !adding && (
+        <Empty title={words.empty} act={add}>
+          {words.emptyText}
+        </Empty>
+      )}
+      {adding && (
+        <Band>
+          <NewMarket onClose={() => setAdding(false)} />
+        </Band>
+      )}
+      {rows.length > 0 && (
+        <>
+          <Table
+            caption={words.caption}
+            columns={columnsFor(open, setOpen)}
+            rows={rows}
+            keyOf={({ market }) => market.id}
+            opened={({ market }) =>
+              market.id === open && <MarketForm market={market} onGone={() => setOpen(null)} />
+            }
+          />
+          <p className={styles.caution}>{words.caution}</p>
+        </>
+      )}
+    </Section>
+  );
+}
+
+const columnsFor = (open: string | null, setOpen: (id: string | null) => void): readonly Column<Row>[] => [
+  { key: "name", head: words.name, names: true, cell: ({ market }) => market.name, width: "18%" },
+  { key: "currency", head: words.currency, cell: ({ market }) => market.currency, width: "12%" },
+  { key: "border", head: words.border, stacked: "alone", cell: ({ rules }) => <Rules texts={rules} /> },
+  {
+    key: "change",
+    head: marketsWords.change,
+    headHidden: true,
+    align: "end",
+    stacked: "alone",
+    cell: ({ market }) => (
+      <ChangeButton
+        open={market.id === open}
+        about={market.name}
+        onToggle={() => setOpen(market.id === open ? null : market.id)}
+      />
+    ),
+  },
+];
+
+function Rules({ texts }: Readonly<{ texts: readonly string[] }>) {
+  if (texts.length === 0) return <span className={styles.fact}>{words.noRules}</span>;
+  return (
+    <ul className={styles.rules}>
+      {texts.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
+  );
+}

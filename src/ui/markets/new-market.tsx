@@ -1,0 +1,56 @@
+import { useState } from "react";
+import { currencyCodes } from "../../engine/money/index.ts";
+import { addMarket, useBook } from "../../store/index.ts";
+import { doAct } from "../app/do-act.ts";
+import { Acts, Button, Chooser, Field, FieldRow } from "../parts/index.ts";
+import { foldWords } from "../words/fold-words.ts";
+import { marketsWords } from "../words/markets.ts";
+import styles from "./markets.module.css";
+import { marketId } from "./view/names.ts";
+
+const words = marketsWords.markets;
+
+/** Asks for what a market cannot be without; its border is filled in once it stands. */
+export function NewMarket({ onClose }: Readonly<{ onClose: () => void }>) {
+  const markets = useBook((state) => state.book.markets) ?? [];
+  const [name, setName] = useState("");
+  const [currency, setCurrency] = useState("EUR");
+  const [tried, setTried] = useState(false);
+  const wanted = name.trim();
+  const isTwice = markets.some((market) => foldWords(market.name) === foldWords(wanted));
+  const fault = wanted === "" ? words.nameMissing : isTwice ? words.twice(wanted) : undefined;
+
+  const add = async () => {
+    setTried(true);
+    if (fault) return;
+    if (await doAct(addMarket({ id: marketId(wanted, markets), name: wanted, currency }))) onClose();
+  };
+  return (
+    <div className={styles.form}>
+      <FieldRow>
+        <Field
+          label={words.name}
+          value={name}
+          onValue={setName}
+          onEnter={() => void add()}
+          fault={tried ? fault : undefined}
+          autoFocus
+        />
+        <Chooser
+          label={words.currency}
+          value={currency}
+          options={currencyCodes.map((value) => ({ value, label: value }))}
+          onValue={(code) => code !== null && setCurrency(code)}
+        />
+      </FieldRow>
+      <Acts>
+        <Button kind="primary" onClick={() => void add()}>
+          {words.verb}
+        </Button>
+        <Button kind="quiet" onClick={onClose}>
+          {marketsWords.cancel}
+        </Button>
+      </Acts>
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import { useState } from "react";
+import { currencyCodes } from "../../engine/money/index.ts";
+import { addRates, useBook } from "../../store/index.ts";
+import { doAct } from "../app/do-act.ts";
+import { Acts, Button, Chooser, DateField, Field, FieldRow } from "../parts/index.ts";
+import { marketsWords } from "../words/markets.ts";
+import styles from "./markets.module.css";
+import { readRateDraft } from "./view/new-rates.ts";
+import { currenciesInUse, usualBase } from "./view/rates.ts";
+
+const words = marketsWords.rates;
+const currencies = currencyCodes.map((value) => ({ value, label: value }));
+
+/** A day's rates by hand: the day, the currency they are quoted for, and a rate for each other one in use. */
+export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
+  const book = useBook((state) => state.book);
+  const [date, setDate] = useState<string | null>(null);
+  const [base, setBase] = useState(usualBase(book));
+  const [quotes, setQuotes] = useState<ReadonlyMap<string, string>>(new Map());
+  const [source, setSource] = useState("");
+  const [tried, setTried] = useState(false);
+  const codes = [...new Set([...currenciesInUse(book), ...quotes.keys()])].filter((code) => code !== base);
+  const read = readRateDraft({ date, base, quotes, source });
+  const faultOf = (field: string) => (tried && !read.ok ? read.faults.get(field) : undefined);
+  const write = (code: string, text: string) => setQuotes(new Map(quotes).set(code, text));
+  const replaces = (book.rates ?? []).some((table) => table.date === date && table.base === base);
+
+  const add = async () => {
+    setTried(true);
+    if (read.ok && (await doAct(addRates(read.table)))) onClose();
+  };
+  return (
+    <div className={styles.form}>
+      <FieldRow>
+        <DateField
+          label={words.date}
+          value={date}
+          onValue={setDate}
+          fault={faultOf("date")}
+          hint={replaces ? words.replaces : undefined}
+        />
+        <Chooser
+          label={words.base}
+          value={base}
+          options={currencies}
+          onValue={(code) => code !== null && setBase(code)}
+        />
+      </FieldRow>
+      <FieldRow>
+        {codes.map((code) => (
+          <Field
+            key={code}
+            label={words.quote(base, code)}
+            keys="decimal"
+            value={quotes.get(code) ?? ""}
+            onValue={(text) => write(code, text)}
+            fault={faultOf(code)}
+          />
+        ))}
+        <Chooser
+          label={words.another}
+          value={null}
+          options={currencies.filter(({ value }) => value !== base && !codes.includes(value))}
+          onValue={(code) => code !== null && write(code, "")}
+          fault={faultOf("quotes")}
+        />
+        <Field label={words.source} value={source} onValue={setSource} />
+      </FieldRow>
+      <Acts>
+        <Button kind="primary" onClick={() => void add()}>
+          {words.verb}
+        </Button>
+        <Button kind="quiet" onClick={onClose}>
+          {marketsWords.cancel}
+        </Button>
+      </Acts>
+    </div>
+  );
+}
