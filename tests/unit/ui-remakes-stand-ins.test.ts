@@ -128,6 +128,16 @@ describe("a row", () => {
   });
 });
 
+it("still shows a pick from far down a list of hundreds that are nearer", () => {
+  const near = named(book.stash, "st-001");
+  const many = Array.from({ length: 300 }, (_, index) => ({ ...near, id: `more-${index}` }));
+  const full = subjectOf({ ...book, stash: [...(book.stash ?? []), ...many] }, "rm-low-light");
+  if (!full) throw new Error("the remake is there");
+  const far = solve(ebb).lines.find(({ line }) => line === "l1")?.secondChoice?.stash ?? "";
+  const picked = acted(full, ({ remake }) => pickFor(remake, lineOf(ebb, "l1"), far));
+  expect(rowOf(picked, "l1")).toMatchObject({ state: "filled", standIn: { item: { id: far } } });
+});
+
 describe("the two ways of choosing", () => {
   const match = solve(boat);
   const palette = palettePicks(match);

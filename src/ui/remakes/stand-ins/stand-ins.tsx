@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from "react";
+import { useOffer } from "../../app/acts.ts";
 import { useKey } from "../../app/keys.ts";
 import { useAddressValue } from "../../app/navigate.ts";
 import { ButtonLink, Empty } from "../../parts/index.ts";
@@ -45,6 +46,16 @@ export function StandIns({ subject }: Readonly<{ subject: Subject }>) {
   const acts = useStandInActs(subject, match);
   const washed = useWashed(useMemo(() => playersOf(view), [view]));
   const noteFocus = useFocusKept(view);
+  const { hasOwnPicks } = view;
+  const offered = useMemo(
+    () => [
+      ...(hasOwnPicks ? [{ name: words.chooseAllAgain, run: () => void acts.allAgain() }] : []),
+      { name: words.nearest, run: () => setWay(null) },
+      { name: words.palette, run: () => setWay("palette") },
+    ],
+    [hasOwnPicks, acts, setWay],
+  );
+  useOffer(offered);
   useKey("n", () => {
     const row = view.rows.find(({ line }) => line === focusedLine());
     const line = subject.kit.lines?.find(({ id }) => id === row?.line);

@@ -6,7 +6,7 @@ import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
 import entries from "../entries.module.css";
 import { RemakeFrame } from "../remake-frame.tsx";
-import { type Subject, solve } from "../view/solve.ts";
+import { picksOf, type Subject } from "../view/solve.ts";
 import { verdictView } from "../view/verdict.ts";
 import { Corrections } from "./corrections.tsx";
 import { ItemVerdict } from "./item-verdict.tsx";
@@ -17,7 +17,7 @@ const words = remakeWords.verdict;
 
 /** The verdict: item by item, then of the kit; what to ask the audience, and what to put right. */
 export function Verdict({ subject }: Readonly<{ subject: Subject }>) {
-  const view = useMemo(() => verdictView(subject, solve(subject)), [subject]);
+  const view = useMemo(() => verdictView(subject, picksOf(subject)), [subject]);
   return (
     <RemakeFrame subject={subject} tab="verdict" lead={view.lead} leadMore={view.more}>
       <section aria-labelledby="items">

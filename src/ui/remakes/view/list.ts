@@ -1,9 +1,8 @@
-import { matchKit } from "../../../engine/match/index.ts";
 import type { Remake, Workbook } from "../../../engine/workbook/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
-import { kitTitle, type Subject, subjectOf } from "./solve.ts";
+import { kitTitle, picksOf, type Subject, subjectOf } from "./solve.ts";
 import { judgedCount } from "./verdict.ts";
 
 const words = remakeWords.list;
@@ -13,15 +12,8 @@ export type RemakeRow = Readonly<{ id: string; title: string; maker: string; beg
 
 export type RemakesView = Readonly<{ lead: string; rows: readonly RemakeRow[] }>;
 
-const filled = ({ book, kit, remake }: Subject): number =>
-  matchKit({
-    kit,
-    stash: book.stash ?? [],
-    kinships: book.kinships,
-    weights: book.weights,
-    remake,
-    limit: 1,
-  }).lines.filter(({ pick }) => pick !== null).length;
+const filled = (subject: Subject): number =>
+  picksOf(subject).lines.filter(({ pick }) => pick !== null).length;
 
 /** The furthest a remake has come, in a few words. */
 function standsAt(subject: Subject): string {

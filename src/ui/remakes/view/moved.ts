@@ -1,6 +1,6 @@
 import type { KitMatch } from "../../../engine/match/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
-import { type Shelves, type Subject, shelvesOf, solve } from "./solve.ts";
+import { picksOf, type Shelves, type Subject, shelvesOf } from "./solve.ts";
 
 const words = remakeWords.standIns;
 
@@ -27,7 +27,7 @@ function nowSaid(match: KitMatch, line: string, shelves: Shelves): string {
  * @param said what the act was, where the line's new stand-in does not say it
  */
 export function tellOf(before: KitMatch, after: Subject, line: string | null, said: string | null): string {
-  const match = solve(after);
+  const match = picksOf(after);
   const shelves = shelvesOf(after);
   const others = movedLines(before, match).filter((other) => other !== line);
   const own = said ?? (line === null ? "" : nowSaid(match, line, shelves));

@@ -14,16 +14,39 @@ export function subjectOf(book: Workbook, id: string): Subject | null {
   return remake && kit ? { book, kit, remake } : null;
 }
 
-/** The stand-ins of a remake, with the palette's own solution. */
-export const solve = ({ book, kit, remake }: Subject): KitMatch =>
+type Asked = Readonly<{ limit?: number; palette?: boolean }>;
+
+const matchOf = ({ book, kit, remake }: Subject, asked: Asked): KitMatch =>
   matchKit({
     kit,
     stash: book.stash ?? [],
     kinships: book.kinships,
     weights: book.weights,
     remake,
-    palette: true,
+    ...asked,
   });
+
+/** As many candidates a line as anybody looks through; each costs a comparison to be printed. */
+const looked = 120;
+
+/** Whether everything that a screen speaks of is among the candidates listed. */
+function isWhole({ lines, palette }: KitMatch): boolean {
+  const inPalette = new Map((palette?.picks ?? []).map(({ line, stash }) => [line, stash]));
+  return lines.every(({ line, pick, secondChoice, candidates }) => {
+    const listed = new Set(candidates.map(({ stash }) => stash));
+    const spoken = [pick?.stash, secondChoice?.stash, inPalette.get(line)];
+    return spoken.every((stash) => stash === undefined || listed.has(stash));
+  });
+}
+
+/** The stand-ins of a remake, with the palette's own solution. A pick from far down asks for the whole list. */
+export function solve(subject: Subject): KitMatch {
+  const match = matchOf(subject, { palette: true, limit: looked });
+  return isWhole(match) ? match : matchOf(subject, { palette: true });
+}
+
+/** Only what plays each line: all that a list, a verdict or a notice asks for. */
+export const picksOf = (subject: Subject): KitMatch => matchOf(subject, { limit: 1 });
 
 export type Shelves = Readonly<{
   item: (id: string | null | undefined) => StashItem | undefined;

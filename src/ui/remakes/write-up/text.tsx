@@ -1,3 +1,5 @@
+import { useMemo } from "react";
+import { useOffer } from "../../app/acts.ts";
 import { doAct } from "../../app/do-act.ts";
 import { saveFile } from "../../app/save-file.ts";
 import { Acts, Button, Choice, notify, Section } from "../../parts/index.ts";
@@ -55,6 +57,14 @@ function publish(subject: Subject, limit: number): void {
 /** The finished text, its size against the limit, and the ways out of here. */
 export function Text(props: Props) {
   const { subject, view, form, limit } = props;
+  const offered = useMemo(
+    () => [
+      ...(view.notNow ? [] : [{ name: words.copy, run: () => void copy(view) }]),
+      { name: words.download, run: () => saveFile(view.fileName, view.text, files[form].type) },
+    ],
+    [view, form],
+  );
+  useOffer(offered);
   return (
     <Section title={words.text} act={view.count} note={view.leftOut}>
       <How {...props} />
