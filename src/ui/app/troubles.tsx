@@ -9,7 +9,8 @@ export function Troubles() {
   const status = useBook((state) => state.status);
   const fault = useBook((state) => state.fault);
   const saving = useBook((state) => state.saving);
-  const lastKnown = useBook((state) => state.lastKnown);
+  // Only while nothing is there: once a copy is back, nothing is amiss.
+  const lastKnown = useBook((state) => (state.empty ? state.lastKnown : null));
   if (status === "opening") return null;
   const trouble = saving.state === "failed" ? saving.fault : fault;
   if (!trouble && !lastKnown) return null;
