@@ -19,7 +19,7 @@ export const keepSafeWords = {
 
   copy: {
     title: "Save a copy",
-    text: "One file with everything in it but pictures. Keep it somewhere else: on a stick, in the post to yourself, in a folder that is copied.",
+    text: "One file with everything in it but pictures. Keep it somewhere else: on a stick, on another device, in a folder that is copied elsewhere.",
     act: "Save a copy",
     written: (name: string, records: number, size: string) =>
       `Written: ${name}, ${records === 1 ? "1 record" : `${records} records`}, ${size}.`,
