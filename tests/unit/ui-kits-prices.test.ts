@@ -80,6 +80,10 @@ describe("a kit's prices", () => {
     expect(first?.rows[0]).toMatchObject({ list: null, without: "waits for a rate" });
     expect(new Set(first?.faults.map(({ problem }) => problem)).size).toBe(first?.faults.length);
     expect(first?.faults.length).toBeGreaterThan(0);
+    expect(first && sumUpPrices([first], "se").lead).toBe(
+      "Three of eight wait for an exchange rate in Sweden.",
+    );
+    expect(first?.sorted.slice(0, 3).map(({ waits }) => waits)).toEqual([true, true, true]);
   });
 
   it("tell what was looked for and not found", () => {

@@ -2,11 +2,9 @@
  * Supply form: every field of a supply of any family, read off the schemas. Used wherever a supply is put in or
  * put right: a kit's line, a thing in the stash. It tells which field changed and keeps nothing itself.
  */
-export { ColourCode, ColourFields } from "./colour-field.tsx";
+export { ColourCode } from "./colour-field.tsx";
 export { KeptField, readNeeded, readText, readWhole } from "./kept-field.tsx";
 export { SupplyForm } from "./supply-form.tsx";
-export { OneOf, TraitInputField } from "./trait-input.tsx";
-export { asFamily } from "./view/change-family.ts";
-export { hexOf, saidColour, withHex } from "./view/colour-field.ts";
-export { type Read, readNumber, readSize } from "./view/read-trait.ts";
-export { hasColour, type TraitField, traitField, traitFields, valueWord } from "./view/trait-fields.ts";
+export { TraitInputField } from "./trait-input.tsx";
+export { readNumber, readSize } from "./view/read-trait.ts";
+export { traitField } from "./view/trait-fields.ts";

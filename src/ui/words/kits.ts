@@ -121,7 +121,6 @@ export const kitsWords = {
     kept: (names: string) => `Kept in the name as it stands: ${names}.`,
     understood: (pieces: string) => `Understood: ${pieces}`,
     reading: (text: string, reads: string) => `${text}: ${reads}`,
-    which: "Which",
     inLine: "Change it in the line itself.",
     colourOf: (name: string) => `No colour goes with “${name}” yet. If you know it, give it here.`,
     drawnPaper: "drawn to its proportions",
@@ -158,7 +157,6 @@ export const kitsWords = {
     addClaim: "Note a source",
     claimField: "About",
     claimValue: "It says",
-    claimSource: "Source",
     claimVerb: "Note it",
     claimMissing: "Say who or what says so.",
     wholeLine: "the whole line",
@@ -178,7 +176,6 @@ export const kitsWords = {
     anywhere: "not said",
     received: "I received this kit myself once",
     note: "Note",
-    sources: "Known from",
   },
 
   tiers: {
@@ -227,6 +224,10 @@ export const kitsWords = {
           ? `The one thing in it still needs a price in ${market}.`
           : `All ${spelled(count)} still need a price in ${market}.`
         : `${upper(spelled(missing))} of ${spelled(count)} still ${missing === 1 ? "needs" : "need"} a price in ${market}.`,
+    waiting: (waiting: number, count: number, market: string) =>
+      waiting === count
+        ? `All wait for an exchange rate in ${market}.`
+        : `${upper(spelled(waiting))} of ${spelled(count)} ${waiting === 1 ? "waits" : "wait"} for an exchange rate in ${market}.`,
     elsewhere: (market: string, missing: number) =>
       missing === 0 ? `none in ${market}` : `${spelled(missing)} in ${market}`,
     others: (parts: readonly string[]) => `Elsewhere: ${joined(parts)}.`,
@@ -238,8 +239,7 @@ export const kitsWords = {
     toMarkets: "Open Markets",
     noDay: "As of which day do prices count?",
     noDayText: "All amounts of this kit are converted at the rates of one day.",
-    missingTitle: (count: number) =>
-      count === 1 ? "A figure waits for something" : "Some figures wait for something",
+    missingTitle: "Prices in another currency wait for a rate",
     marketsLabel: "Market",
     table: (market: string) => `Prices in ${market}`,
     item: "Item",
@@ -265,7 +265,6 @@ export const kitsWords = {
     } as Readonly<Partial<Record<string, string>>>,
     listStandsIn: "list figure stands in",
     shopOn: (date: string) => `shop, ${date}`,
-    chosen: "chosen",
     asFound: "In each market",
     listOf: "List price",
     shopOf: "Shop price",
@@ -316,7 +315,7 @@ export const kitsWords = {
     packMl: "Millilitres in that pack",
     packSheets: "Sheets in that pack",
     packSize: "Size of its sheets",
-    tax2: "Tax not in it",
+    taxNotIn: "Tax not in it",
     priceMissing: "Write what it cost.",
     packMissing: "Say how much that pack held.",
     lowHigh: "The least is above the most. Turn them round.",
@@ -340,9 +339,5 @@ export const kitsWords = {
     everywhere: "in every market",
     goVerb: "Go with this",
     ownMissing: "Write the figure you go with.",
-    goNothing: "Nothing to choose from yet: add a price found, or give a figure of your own.",
   },
 };
-
-/** What a translation has to hold. */
-export type KitsWords = typeof kitsWords;

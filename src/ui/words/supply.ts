@@ -104,6 +104,3 @@ export const supplyWords = {
     Partial<Record<string, string>>
   >,
 };
-
-/** What a translation has to hold. */
-export type SupplyWords = typeof supplyWords;

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { type KnownNames, readLines } from "../../../engine/supply/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { addLines, newId } from "../../../store/index.ts";
@@ -28,6 +28,8 @@ type Props = Readonly<{
 export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
   const read = useMemo(() => pastedView(readLines(text, known)), [text, known]);
   const [out, setOut] = useState<ReadonlySet<number>>(new Set());
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => first.current?.focus(), []);
   const kept = read.filter(({ place }) => !out.has(place));
   const add = async () => {
     const ids = [...(kit.lines ?? [])].map(({ id }) => ({ id }));
@@ -60,7 +62,7 @@ export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
               </div>
               <Button
                 kind="quiet"
-                className={styles.fact ?? ""}
+                className={styles.small ?? ""}
                 onClick={() => setOut(new Set([...out, row.place]))}
               >
                 {words.takeOut}
@@ -73,7 +75,7 @@ export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
           <SourceFields kitId={kit.id} note={note} onNote={onNote} />
         </div>
         <Acts>
-          <Button kind="primary" notNow={kept.length > 0 ? null : words.notYet} onClick={add}>
+          <Button ref={first} kind="primary" notNow={kept.length > 0 ? null : words.notYet} onClick={add}>
             {words.addAll(kept.length)}
           </Button>
           <Button onClick={onDone}>{words.drop}</Button>

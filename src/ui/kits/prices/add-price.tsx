@@ -3,7 +3,8 @@ import type { Line } from "../../../engine/price/index.ts";
 import type { Kit, Market } from "../../../engine/worth/index.ts";
 import { addEvidence, addShop, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
-import { Button, Chooser, DateField, Field, FieldRow, MoneyField, Select, Tick } from "../../parts/index.ts";
+import { Button, DateField, Field, FieldRow, MoneyField, Select, Tick } from "../../parts/index.ts";
+import { KeptField } from "../../supply-form/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import {
   evidenceOf,
@@ -12,8 +13,9 @@ import {
   isShopKind,
   type PriceDraft,
   priceKinds,
-  shopsOf,
 } from "../view/add-price.ts";
+import { percentText, readPercent } from "../view/line-fields.ts";
+import { Range, Where } from "./add-price-parts.tsx";
 import { PackFields } from "./pack-fields.tsx";
 import styles from "./prices.module.css";
 
@@ -93,6 +95,16 @@ export function AddPrice({ kit, line, market }: Props) {
         )}
         <Where draft={draft} change={change} />
         <DateField label={text.date} value={draft.date} onValue={(date) => change({ date })} />
+        {draft.kind !== "not-sold" && (
+          <KeptField
+            label={text.taxNotIn}
+            unit={kitsWords.tiers.percent}
+            keys="decimal"
+            value={percentText(draft.plusTax)}
+            read={readPercent}
+            onKeep={(plusTax) => change({ plusTax: plusTax ?? "" })}
+          />
+        )}
         <Field label={text.source} value={draft.source} onValue={(source) => change({ source })} />
         {draft.kind === "guess" && <Range draft={draft} change={change} fault={tried && fault?.message} />}
         {isPackKind(draft.kind) && (
@@ -113,63 +125,5 @@ export function AddPrice({ kit, line, market }: Props) {
         </Button>
       </div>
     </form>
-  );
-}
-
-type PartProps = Readonly<{ draft: PriceDraft; change: (part: Partial<PriceDraft>) => void }>;
-
-/** Market and shop. With another market its currency comes along while no amount stands there yet. */
-function Where({ draft, change }: PartProps) {
-  const book = useBook((state) => state.book);
-  const markets = book.markets ?? [];
-  const move = (id: string) => {
-    const currency = markets.find((one) => one.id === id)?.currency;
-    const price = draft.price.amount === null && currency ? { amount: null, currency } : draft.price;
-    change({ market: id || null, price, shop: null });
-  };
-  return (
-    <>
-      <Select
-        label={text.market}
-        value={draft.market ?? ""}
-        options={[
-          ...markets.map(({ id, name }) => ({ value: id, label: name })),
-          { value: "", label: text.noMarket },
-        ]}
-        onValue={move}
-      />
-      {isShopKind(draft.kind) && (
-        <Chooser
-          label={text.shopName}
-          value={draft.shop}
-          options={shopsOf(book.shops ?? [], draft.market).map(({ id, name }) => ({
-            value: id,
-            label: name,
-          }))}
-          takesNew={draft.market !== null}
-          onValue={(shop) => change({ shop })}
-        />
-      )}
-    </>
-  );
-}
-
-function Range({ draft, change, fault }: PartProps & Readonly<{ fault: string | false | undefined }>) {
-  return (
-    <>
-      <MoneyField
-        label={text.low}
-        value={{ ...draft.low, currency: draft.price.currency }}
-        currencies={[draft.price.currency]}
-        onValue={(low) => change({ low })}
-      />
-      <MoneyField
-        label={text.high}
-        value={{ ...draft.high, currency: draft.price.currency }}
-        currencies={[draft.price.currency]}
-        onValue={(high) => change({ high })}
-        fault={fault || undefined}
-      />
-    </>
   );
 }

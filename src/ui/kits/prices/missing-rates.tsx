@@ -11,7 +11,7 @@ export function MissingRates({ faults }: Readonly<{ faults: readonly Missing[] }
   if (faults.length === 0) return null;
   return (
     <Fault
-      title={text.missingTitle(faults.length)}
+      title={text.missingTitle}
       acts={<ButtonLink to={{ name: "markets" }}>{text.toMarkets}</ButtonLink>}
     >
       <ul>

@@ -34,6 +34,7 @@ const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): rea
     key: "item",
     head: text.item,
     names: true,
+    width: "34%",
     cell: (row) => (
       <span className={styles.item}>
         <Swatch item={{ id: `${kit.id}/${row.line.id}`, supply: row.line.supply }} width={56} height={30} />

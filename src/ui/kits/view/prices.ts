@@ -22,8 +22,9 @@ export type PriceRow = Readonly<{
   shop: Figure | null;
   /** Why there is no figure, where something is known all the same. */
   without: string;
-  /** Whether either figure is still missing. */
+  /** Whether either figure is still missing, and whether that is only for want of a rate. */
   needs: boolean;
+  waits: boolean;
   estimate: LineEstimate;
 }>;
 
@@ -34,6 +35,8 @@ export type MarketPrices = Readonly<{
   /** Those that still need a price first. */
   sorted: readonly PriceRow[];
   missing: number;
+  /** How many have prices, but no rate to bring them here. */
+  waiting: number;
   faults: readonly Fault[];
 }>;
 
@@ -84,6 +87,7 @@ function priceRow(
   const qty = line.qty ?? 1;
   const list = figureOf(estimate.list, "list", format);
   const shop = figureOf(estimate.street, "street", format);
+  const isMissing = list === null || shop === null;
   return {
     line,
     number: at + 1,
@@ -92,10 +96,13 @@ function priceRow(
     list,
     shop,
     without: withoutText(estimate),
-    needs: list === null || shop === null,
+    needs: isMissing && estimate.faults.length === 0,
+    waits: isMissing && estimate.faults.length > 0,
     estimate,
   };
 }
+
+const urgency = ({ needs, waits }: PriceRow): number => (needs ? 2 : Number(waits));
 
 /** What is known of every line's price in each market. */
 export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownFormat): readonly MarketPrices[] {
@@ -105,8 +112,9 @@ export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownForm
     return {
       market,
       rows,
-      sorted: rows.toSorted((a, b) => Number(b.needs) - Number(a.needs)),
+      sorted: rows.toSorted((a, b) => urgency(b) - urgency(a)),
       missing: rows.filter(({ needs }) => needs).length,
+      waiting: rows.filter(({ waits }) => waits).length,
       faults: faults.filter(
         (fault, index) => faults.findIndex(({ problem }) => problem === fault.problem) === index,
       ),
@@ -118,15 +126,17 @@ export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownForm
 export function sumUpPrices(all: readonly MarketPrices[], marketId: string) {
   const here = all.find(({ market }) => market.id === marketId);
   if (!here) return { lead: "", leadMore: "" };
-  const { rows, missing, market } = here;
   const others = all.filter((other) => other !== here);
   return {
-    lead:
-      missing === 0
-        ? words.allPriced(rows.length, market.name)
-        : words.missing(missing, rows.length, market.name),
+    lead: leadOf(here),
     leadMore: others.some((other) => other.missing > 0)
       ? words.others(others.map((other) => words.elsewhere(other.market.name, other.missing)))
       : "",
   };
+}
+
+function leadOf({ rows, missing, waiting, market }: MarketPrices): string {
+  if (missing > 0) return words.missing(missing, rows.length, market.name);
+  if (waiting > 0) return words.waiting(waiting, rows.length, market.name);
+  return words.allPriced(rows.length, market.name);
 }
