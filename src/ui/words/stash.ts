@@ -29,7 +29,6 @@ export const stashWords = {
   noPlace: "no place noted",
   more: (count: number) => `${count} more`,
   fewer: "fewer",
-  narrow: "Narrow down",
 
   kinds: {
     marker: "marker",
@@ -92,11 +91,9 @@ export const stashWords = {
   back: "Back to the stash",
 
   item: {
-    details: (name: string) => `${name} is shown below`,
     colour: "Colour",
     labFigures: (l: string, a: string, b: string) => `L ${l}, a ${a}, b ${b}`,
     measured: "measured from a photo",
-    noColour: "not said",
     maker: "Maker",
     code: (code: string) => `no. ${code}`,
     where: "Where",
@@ -106,7 +103,6 @@ export const stashWords = {
     lightfast: "Lightfast",
     note: "Note",
     nearest: "Nearest of mine",
-    close: "Close",
     change: "Change what it is",
     changeClose: "Done changing",
     another: "Another like this",
