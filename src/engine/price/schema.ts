@@ -68,6 +68,7 @@ export const LineSchema = z.looseObject({
   claims: listOf(ClaimSchema),
   evidence: listOf(EvidenceSchema),
   settled: listOf(SettledSchema),
+  note: maybe(Text),
 });
 
 /** A shop with its postage. `postageTo` is for orders sent abroad; a market not named is not served. */
