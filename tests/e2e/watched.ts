@@ -1,4 +1,32 @@
-import { test as base, expect } from "@playwright/test";
+import { type BrowserContext, test as base, expect } from "@playwright/test";
+
+/** What went wrong so far on the pages of a context; empty while nothing did. */
+export type Watch = readonly string[];
+
+/**
+ * Watches every page of a context for violations of the content policy, requests that leave the origin, and
+ * errors nobody caught.
+ */
+export async function watch(context: BrowserContext, baseURL: string): Promise<Watch> {
+  const wrong: string[] = [];
+  await context.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", (event) => {
+      console.error(
+        `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
+      );
+    });
+  });
+  context.on("request", (request) => {
+    const url = new URL(request.url());
+    if (url.protocol !== "blob:" && url.origin !== new URL(baseURL).origin)
+      wrong.push(`request to ${url.href}`);
+  });
+  context.on("weberror", (error) => wrong.push(`uncaught: ${error.error().message}`));
+  context.on("console", (message) => {
+    if (message.type() === "error") wrong.push(`console: ${message.text()}`);
+  });
+  return wrong;
+}
 
 /**
  * A test whose page is watched: a violation of the content policy, a request that leaves the origin, or an
@@ -7,23 +35,7 @@ import { test as base, expect } from "@playwright/test";
 export const test = base.extend<{ watched: undefined }>({
   watched: [
     async ({ context, baseURL }, use) => {
-      const wrong: string[] = [];
-      await context.addInitScript(() => {
-        document.addEventListener("securitypolicyviolation", (event) => {
-          console.error(
-            `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
-          );
-        });
-      });
-      context.on("request", (request) => {
-        const url = new URL(request.url());
-        if (url.protocol !== "blob:" && url.origin !== new URL(baseURL ?? "").origin)
-          wrong.push(`request to ${url.href}`);
-      });
-      context.on("weberror", (error) => wrong.push(`uncaught: ${error.error().message}`));
-      context.on("console", (message) => {
-        if (message.type() === "error") wrong.push(`console: ${message.text()}`);
-      });
+      const wrong = await watch(context, baseURL ?? "");
       await use(undefined);
       expect(wrong).toEqual([]);
     },
