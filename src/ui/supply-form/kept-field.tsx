@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import { Field } from "../parts/index.ts";
 import { type Read, readNumber } from "./view/read-trait.ts";
 
@@ -29,6 +29,7 @@ export function KeptField<T>({ value, read, onKeep, unit, ...rest }: Props<T>) {
     setDraft(null);
     onKeep(reading.value);
   };
+  useOnGoing(keep);
   return (
     <Field
       {...rest}
@@ -43,6 +44,15 @@ export function KeptField<T>({ value, read, onKeep, unit, ...rest }: Props<T>) {
       onEnter={keep}
     />
   );
+}
+
+/** Does it once more when the field goes: the back key takes a page away without leaving its fields first. */
+function useOnGoing(keep: () => void): void {
+  const latest = useRef(keep);
+  useEffect(() => {
+    latest.current = keep;
+  });
+  useEffect(() => () => latest.current(), []);
 }
 
 /** Text as it stands; nothing written leaves the field open. */
