@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Workbook } from "../../src/engine/workbook/index.ts";
 import { formatter } from "../../src/ui/words/index.ts";
-import { borderTexts, cardText, passingRows, shareText } from "../../src/ui/worth/view/beside.ts";
+import {
+  borderTexts,
+  cardText,
+  passingRows,
+  passingText,
+  shareText,
+} from "../../src/ui/worth/view/beside.ts";
 import { chartOf } from "../../src/ui/worth/view/chart.ts";
 import { asHtml, asPlain, copiedLines, copiedTiers } from "../../src/ui/worth/view/copied.ts";
 import { findingOf } from "../../src/ui/worth/view/finding.ts";
@@ -50,7 +56,7 @@ describe("the finding", () => {
   it("says which line it hangs on, and that totals are least ones", () => {
     const { lead, more } = findingOf(sceneOf("hd-2025-12", "se"));
     expect(lead).toBe("In Sweden it hangs on Hole punch, star whether it pays.");
-    expect(more).toContain("One line has no price yet, so every total is “at least”.");
+    expect(more).toContain("One line lacks a list or a shop price, so every total is “at least”.");
   });
 
   it("names no tier where there is none", () => {
@@ -199,6 +205,13 @@ describe("beside it", () => {
       listPostage: "7, Flat brush",
     });
     expect(passingRows(sceneOf("hd-2026-03", "se"))[0]?.shopPostage).toBe("not at all");
+  });
+
+  it("does not say “not at all” while a line has no price that might yet make up for it", () => {
+    const scene = sceneOf("hd-2025-12", "se");
+    expect(passingRows(scene)[0]?.listPostage).toBe("not by the prices so far");
+    expect(passingText(scene)).toContain("may be sooner");
+    expect(passingText(sceneOf("hd-2026-03", "se"))).not.toContain("may be sooner");
   });
 
   it("says how much has to be used", () => {

@@ -2,8 +2,8 @@
 const joined = (texts: readonly string[]): string =>
   texts.length < 2 ? (texts[0] ?? "") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
 
-/** A count of lines that stand without a price. */
-const lines = (count: number): string => (count === 1 ? "One line has" : `${count} lines have`);
+/** A count of lines that stand without a list or without a shop price. */
+const lines = (count: number): string => (count === 1 ? "One line lacks" : `${count} lines lack`);
 
 /** The words of a kit's worth, in English. */
 export const worthWords = {
@@ -32,7 +32,7 @@ export const worthWords = {
     sayNot: "does not",
     sayWith: (tiers: readonly string[]) => `pays with ${joined(tiers)}`,
     sayHangs: (items: readonly string[]) => `hangs on ${joined(items)}`,
-    atLeast: (count: number) => `${lines(count)} no price yet, so every total is “at least”.`,
+    atLeast: (count: number) => `${lines(count)} a list or a shop price, so every total is “at least”.`,
   },
 
   note: {
@@ -182,6 +182,8 @@ export const worthWords = {
   beside: {
     title: "When it has paid for itself",
     text: "Going down the contents as they stand, line by line.",
+    textLeast:
+      "Going down the contents as they stand, line by line. A line without a price counts nothing yet, so it may be sooner.",
     caption: "The line at which each tier has paid for itself",
     tier: "Tier",
     list: "By list price",
@@ -191,6 +193,7 @@ export const worthWords = {
     shopPostageLong: "By shop price, with postage",
     at: (number: number, name: string) => `${number}, ${name}`,
     never: "not at all",
+    notYet: "not by the prices so far",
     card: (card: string, found: string, count: number, all: number) =>
       count === all
         ? `The card says ${card} for all of it; ${found} was found.`

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { type Column, Section, Table } from "../parts/index.ts";
 import { worthWords } from "../words/worth.ts";
-import { borderTexts, cardText, type PassingRow, passingRows } from "./view/beside.ts";
+import { borderTexts, cardText, type PassingRow, passingRows, passingText } from "./view/beside.ts";
 import type { Scene } from "./view/scene.ts";
 import styles from "./worth.module.css";
 
@@ -24,7 +24,7 @@ export function Beside({ scene }: Readonly<{ scene: Scene }>) {
     <>
       {passing.length > 0 && (
         <Section title={words.title}>
-          <p className={styles.sub}>{words.text}</p>
+          <p className={styles.sub}>{passingText(scene)}</p>
           <Table caption={words.caption} columns={columns} rows={passing} keyOf={(row) => row.id} />
         </Section>
       )}

@@ -25,7 +25,11 @@ export type PassingRow = Readonly<{
 }>;
 
 const at = (scene: Scene, id: string | null): string =>
-  id === null ? words.never : words.at(lineNumber(scene, id), lineName(scene, id));
+  id === null
+    ? isLeast(scene)
+      ? words.notYet
+      : words.never
+    : words.at(lineNumber(scene, id), lineName(scene, id));
 
 export function passingRows(scene: Scene): readonly PassingRow[] {
   return scene.worth.tiers.map((tier) => {
@@ -40,6 +44,9 @@ export function passingRows(scene: Scene): readonly PassingRow[] {
     };
   });
 }
+
+/** How the lines are gone through; said with care where some have no price. */
+export const passingText = (scene: Scene): string => (isLeast(scene) ? words.textLeast : words.text);
 
 /** What the card says beside what was found; null where it prices nothing. */
 export function cardText(scene: Scene): string | null {
