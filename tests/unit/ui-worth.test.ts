@@ -208,8 +208,10 @@ describe("beside it", () => {
   });
 
   it("does not say “not at all” while a line has no price that might yet make up for it", () => {
-    const scene = sceneOf("hd-2025-12", "se");
-    expect(passingRows(scene)[0]?.listPostage).toBe("not by the prices so far");
+    const [first, ...rest] = named(sampleBook().kits, "hd-2026-03").lines ?? [];
+    const lines = [{ ...first, evidence: [], settled: [] }, ...rest];
+    const scene = sceneOf("hd-2026-03", "se", withKit("hd-2026-03", { lines }));
+    expect(passingRows(scene)[0]?.shopPostage).toBe("not by the prices so far");
     expect(passingText(scene)).toContain("may be sooner");
     expect(passingText(sceneOf("hd-2026-03", "se"))).not.toContain("may be sooner");
   });

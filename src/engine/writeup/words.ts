@@ -21,6 +21,10 @@ export function supplyWords(supply: Supply): string {
 export const gainWords = ({ amount }: Money): string =>
   amount.startsWith("-") ? `−${amount.slice(1)}` : /^[0.]+$/.test(amount) ? amount : `+${amount}`;
 
+/** A gain that is only a least one where a line has no price: "at least +44.26". */
+export const leastGainWords = (gain: Money, unpriced: readonly string[]): string =>
+  unpriced.length > 0 ? `at least ${gainWords(gain)}` : gainWords(gain);
+
 /** "SEK 425.98". */
 export const moneyWords = ({ amount, currency }: Money): string => `${currency} ${amount}`;
 

@@ -3,7 +3,7 @@ import { type LineEstimate, plainDate } from "../price/index.ts";
 import type { MarketWhy, MarketWorth, TierWorth, Verdict } from "../worth/index.ts";
 import { lines, type Section } from "./document.ts";
 import type { Subject } from "./subject.ts";
-import { gainWords, isNothing, totalWords } from "./words.ts";
+import { isNothing, leastGainWords, totalWords } from "./words.ts";
 
 const nameOfLine = ({ kit }: Subject, id: string | null): string =>
   (kit.lines ?? []).find((line) => line.id === id)?.supply.name ?? "one line";
@@ -15,16 +15,17 @@ function verdict(subject: Subject, word: Verdict, hangsOn: string | null): strin
 
 const place = (subject: Subject, market: string): string => subject.market(market)?.name ?? market;
 
-function tierRow(subject: Subject, tier: TierWorth): readonly string[] {
+function tierRow(subject: Subject, tier: TierWorth, unpriced: readonly string[]): readonly string[] {
   const known = (subject.kit.tiers ?? []).find(({ id }) => id === tier.tier);
+  const gain = (money: TierWorth["listGain"]) => leastGainWords(money, unpriced);
   const border = sumMoney(tier.kitCost.currency, [tier.duty, tier.tax, tier.handling]);
   return [
     known?.label || tier.tier,
     tier.kitCost.amount,
     isNothing(border) ? "" : border.amount,
-    `${gainWords(tier.listGain)} ${verdict(subject, tier.listVerdict, tier.listHangsOn)}`,
-    `${gainWords(tier.streetGain)} ${verdict(subject, tier.streetVerdict, tier.streetHangsOn)}`,
-    gainWords(tier.wantedGain),
+    `${gain(tier.listGain)} ${verdict(subject, tier.listVerdict, tier.listHangsOn)}`,
+    `${gain(tier.streetGain)} ${verdict(subject, tier.streetVerdict, tier.streetHangsOn)}`,
+    gain(tier.wantedGain),
   ];
 }
 
@@ -43,7 +44,7 @@ function worthSection(subject: Subject, worth: MarketWorth, isFirst: boolean): S
       lines(
         `The contents together: ${together.join(", ")}`,
         worth.unpriced.length > 0 &&
-          `No price for: ${worth.unpriced.map((id) => nameOfLine(subject, id)).join("; ")}`,
+          `Without a list or a shop price: ${worth.unpriced.map((id) => nameOfLine(subject, id)).join("; ")}`,
       ),
       {
         kind: "table",
@@ -55,7 +56,7 @@ function worthSection(subject: Subject, worth: MarketWorth, isFirst: boolean): S
           "by shop price",
           "by what I would use",
         ],
-        rows: worth.tiers.map((tier) => tierRow(subject, tier)),
+        rows: worth.tiers.map((tier) => tierRow(subject, tier, worth.unpriced)),
         numeric: [1, 2],
       },
     ],

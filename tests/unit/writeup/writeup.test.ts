@@ -41,6 +41,23 @@ describe("the text", () => {
     expect([...opening].length).toBeLessThanOrEqual(100);
     expect(opening).toMatch(/…: .*Advertisement: paid for\.$/);
   });
+  it("says “at least” of totals and gains where a line has no price", () => {
+    const bare = (book.kits ?? []).map((kit) =>
+      kit.id === remake.kit
+        ? {
+            ...kit,
+            lines: kit.lines?.map((line, i) => (i === 0 ? { ...line, evidence: [], settled: [] } : line)),
+          }
+        : kit,
+    );
+    const text = asText(written({ ...book, kits: bare }), 1e6).text;
+    const first = named(book.kits, remake.kit).lines?.[0]?.supply.name;
+    expect(text).toContain(`Without a list or a shop price: ${first}`);
+    expect(text).toMatch(
+      /one kit costs [0-9.]+.*, by list price at least [−+][0-9.]+ .*, by shop price at least [−+]/,
+    );
+    expect(whole).not.toContain("at least");
+  });
   it("prints every line's list and shop price, and totals that are their sums", () => {
     const kit = named(book.kits, remake.kit);
     const worth = worthOf(book, kit, ["se"]);
