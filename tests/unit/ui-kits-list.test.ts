@@ -44,6 +44,18 @@ describe("the list of kits", () => {
     expect(view.leadMore).toBe("Ten kits logged, one remade.");
   });
 
+  it("tells a kit taken up from one remade, and asks for the contents of one without", () => {
+    const [kit, other] = kits;
+    if (!kit || !other) throw new Error("the sample has kits");
+    const remakes = [{ id: "rm", kit: kit.id, started: "2026-05-02" }];
+    const led = (some: readonly (typeof kit)[]) =>
+      kitsView({ ...sample, kits: [...some], remakes }, british).lead;
+    expect(led([kit])).toBe("Every kit logged here has been taken up.");
+    expect(led([kit, { ...other, lines: [] }])).toBe(
+      "Put in what a kit held, and it says how well you could make it up.",
+    );
+  });
+
   it("says what was remade, what is under way, and what was met before", () => {
     const facts = (id: string) => view.rows.find((row) => row.id === id)?.facts;
     expect(facts("sp-2026-02")).toContain("remade 14 Mar 2026");

@@ -33,7 +33,8 @@ export const kitsWords = {
     title: "Kits",
     lead: (kit: string, figure: string) => `Your stash would make up ${kit} best: ${figure} of 100.`,
     leadNoStash: "Put what you own into the stash, and each kit will say how well you could make it up.",
-    leadAllDone: "Every kit logged here has been remade.",
+    leadAllBegun: "Every kit logged here has been taken up.",
+    leadNoLines: "Put in what a kit held, and it says how well you could make it up.",
     count: (count: number, remade: number) =>
       `${upper(several(count, "kit"))} logged${remade > 0 ? `, ${spelled(remade)} remade` : ""}.`,
     newest: "Newest first",

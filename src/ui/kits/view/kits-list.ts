@@ -73,19 +73,17 @@ export function kitsView(book: Workbook, format: Formatter = ownFormat): KitsVie
   });
   const begun = new Set((book.remakes ?? []).map(({ kit }) => kit));
   const next = covered.find(({ kit, worst }) => worst !== null && !begun.has(kit));
-  return { ...sumUp(rows, next?.kit, owned.length > 0, finishedKits(book)), rows };
+  const bare = all.some(({ id }) => !begun.has(id)) ? words.leadNoLines : words.leadAllBegun;
+  return { ...sumUp(rows, next?.kit, owned.length > 0 ? bare : words.leadNoStash, finishedKits(book)), rows };
 }
 
 const finishedKits = (book: Workbook): number =>
   new Set((book.remakes ?? []).filter(({ finished }) => finished).map(({ kit }) => kit)).size;
 
-function sumUp(rows: readonly KitRow[], next: string | undefined, owns: boolean, remade: number) {
+/** @param otherwise what is said when no kit can be named as the one to take next */
+function sumUp(rows: readonly KitRow[], next: string | undefined, otherwise: string, remade: number) {
   const row = rows.find(({ id }) => id === next);
   const lead =
-    row?.figure !== null && row !== undefined
-      ? words.lead(row.name, String(row.figure))
-      : owns && rows.length > 0
-        ? words.leadAllDone
-        : words.leadNoStash;
+    row?.figure !== null && row !== undefined ? words.lead(row.name, String(row.figure)) : otherwise;
   return { lead, leadMore: words.count(rows.length, remade) };
 }
