@@ -118,11 +118,16 @@ describe("a file of rates", () => {
   });
 
   it("keeps the newest day and those that kits need, newest first, each with its reason", () => {
-    const days = keptDays(tables, book, [], format);
+    const days = keptDays(tables, { ...book, rates: [] }, [], format);
     expect(days.map(({ row }) => row.table.date)).toEqual(["2026-05-04", "2026-04-30", "2026-02-27"]);
     expect(days[0]?.why).toBe("the newest");
     expect(days[1]?.why).toBe("for Low light, ebb tide");
     expect(days[2]?.why).toBe("for Slow thaw and Harbour before rain");
+  });
+
+  it("leaves out a day that is no nearer to a kit's date than what is here", () => {
+    const days = keptDays(tables, book, [], format); // the sample has 27 Feb, 31 Mar and 30 Apr 2026 itself
+    expect(days.map(({ row }) => row.table.date)).toEqual(["2026-05-04"]);
   });
 
   it("takes the newest on or before a day asked for, and says when there is none", () => {
@@ -137,7 +142,8 @@ describe("a file of rates", () => {
       { date: "2026-04-30", base: "EUR", quotes: { SEK: "11.0250" } },
       { date: "2026-02-27", base: "USD", quotes: { SEK: "10" } },
     ];
-    const days = keptDays(tables, { ...book, rates: [...own] }, [], format);
+    const wished = ["2026-04-30", "2026-02-27"];
+    const days = keptDays(tables, { ...book, rates: [...own] }, wished, format);
     expect(days.map(({ stands }) => stands)).toEqual(["same", "other", "new"]);
   });
 

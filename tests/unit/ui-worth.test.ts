@@ -55,7 +55,7 @@ describe("the finding", () => {
 
   it("says which line it hangs on, and that totals are least ones", () => {
     const { lead, more } = findingOf(sceneOf("hd-2025-12", "se"));
-    expect(lead).toBe("In Sweden it hangs on Hole punch, star whether it pays.");
+    expect(lead).toBe("In Sweden it hangs on “Hole punch, star” whether it pays.");
     expect(more).toContain("One line lacks a list or a shop price, so every total is “at least”.");
   });
 
@@ -244,6 +244,9 @@ describe("beside it", () => {
 it("notes the rates used with their day, where it ships from, and the border", () => {
   expect(notesOf(sceneOf("sp-2026-04", "se")).join(" ")).toBe(
     "EUR 1 = SEK 11.0250 on 30 Apr 2026. Ships from Ireland. Nothing is charged at the border.",
+  );
+  expect(notesOf(sceneOf("hd-2026-03", "se"))[0]).toBe(
+    "EUR 1 = JPY 163.45 = SEK 11.0250 on 31 Mar 2026.", // one table, each currency once
   );
   expect(notesOf(sceneOf("sp-2026-04", "ie")).join(" ")).toContain("no border to cross");
   expect(notesOf(sceneOf("hd-2026-03", "se")).join(" ")).toContain(

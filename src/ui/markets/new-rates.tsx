@@ -47,14 +47,14 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
         />
       </FieldRow>
       <FieldRow>
-        {codes.map((code) => (
+        {codes.map((code, index) => (
           <Field
             key={code}
             label={words.quote(base, code)}
             keys="decimal"
             value={quotes.get(code) ?? ""}
             onValue={(text) => write(code, text)}
-            fault={faultOf(code)}
+            fault={faultOf(code) ?? (index === 0 ? faultOf("quotes") : undefined)}
           />
         ))}
         <Chooser
@@ -62,7 +62,7 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
           value={null}
           options={currencies.filter(({ value }) => value !== base && !codes.includes(value))}
           onValue={(code) => code !== null && write(code, "")}
-          fault={faultOf("quotes")}
+          fault={codes.length === 0 ? faultOf("quotes") : undefined}
         />
         <Field label={words.source} value={source} onValue={setSource} />
       </FieldRow>

@@ -205,7 +205,7 @@ export const worthWords = {
     parcels: (count: number, origin: string, charged: number) => {
       const of = count === 1 ? `My one parcel from ${origin}` : `Of my ${count} parcels from ${origin}`;
       if (count === 1) return `${of} was ${charged === 1 ? "" : "not "}charged.`;
-      return `${of} ${charged === 0 ? "none was" : charged === 1 ? "one was" : `${charged} were`} charged.`;
+      return `${of}, ${charged === 0 ? "none was" : charged === 1 ? "one was" : `${charged} were`} charged.`;
     },
     unknown: (count: number) =>
       count === 1 ? "Of one it is not written down." : `Of ${count} it is not written down.`,

@@ -4,6 +4,7 @@ import { Swatch } from "../swatch/index.ts";
 import { words as common } from "../words/index.ts";
 import { worthWords } from "../words/worth.ts";
 import { copyTable } from "./copy.ts";
+import { isCompact, useRoom } from "./use-room.ts";
 import { copiedLines } from "./view/copied.ts";
 import { type LinePrice, type LineRow, lineRows, lineTotals } from "./view/lines.ts";
 import type { Scene } from "./view/scene.ts";
@@ -17,6 +18,8 @@ type Open = Readonly<{ line: string; side: Side }> | null;
 /** Every line with its list and shop price, how each was found, and how much of it would be used. */
 export function LinesTable({ scene }: Readonly<{ scene: Scene }>) {
   const id = useId();
+  const [ref, room] = useRoom();
+  const compact = isCompact(room);
   const rows = useMemo(() => lineRows(scene), [scene]);
   const total = useMemo(() => lineTotals(scene), [scene]);
   const [open, setOpen] = useState<Open>(null);
@@ -58,20 +61,22 @@ export function LinesTable({ scene }: Readonly<{ scene: Scene }>) {
   ];
   return (
     <Section title={words.title} act={<Acts scene={scene} />}>
-      <Table
-        caption={words.caption(scene.market.name)}
-        columns={columns}
-        rows={rows}
-        keyOf={(row) => row.id}
-        total={{ item: words.together, list: total.list, shop: total.shop, wanted: total.wanted }}
-        opened={(row) =>
-          open?.line === row.id && (
-            <div id={`${id}-${row.id}`}>
-              <Found row={row} price={row[open.side]} kit={scene.kit.id} />
-            </div>
-          )
-        }
-      />
+      <div ref={ref} className={classes(compact && styles.compact)}>
+        <Table
+          caption={words.caption(scene.market.name)}
+          columns={compact ? columns.filter(({ key }) => !key.endsWith("How")) : columns}
+          rows={rows}
+          keyOf={(row) => row.id}
+          total={{ item: words.together, list: total.list, shop: total.shop, wanted: total.wanted }}
+          opened={(row) =>
+            open?.line === row.id && (
+              <div id={`${id}-${row.id}`}>
+                <Found row={row} price={row[open.side]} kit={scene.kit.id} />
+              </div>
+            )
+          }
+        />
+      </div>
     </Section>
   );
 }

@@ -3,6 +3,7 @@ import { Button, ButtonLink, type Column, Empty, Section, Table, WhyButton } fro
 import { worthWords } from "../words/worth.ts";
 import { copyTable } from "./copy.ts";
 import { Making } from "./making.tsx";
+import { isCompact, useRoom } from "./use-room.ts";
 import { shareText } from "./view/beside.ts";
 import { copiedTiers } from "./view/copied.ts";
 import type { Scene } from "./view/scene.ts";
@@ -32,6 +33,8 @@ export function TiersTable({ scene }: Readonly<{ scene: Scene }>) {
 
 function Rows({ rows, market }: Readonly<{ rows: readonly TierRow[]; market: string }>) {
   const id = useId();
+  const [ref, room] = useRoom();
+  const compact = isCompact(room);
   const [open, setOpen] = useState<string | null>(null);
   const whyOf = (row: TierRow) => ({
     open: row.id === open,
@@ -60,20 +63,25 @@ function Rows({ rows, market }: Readonly<{ rows: readonly TierRow[]; market: str
     { key: "shop", head: words.shop, align: "end", cell: ({ street }) => <GainText gain={street} /> },
     { key: "wanted", head: words.wanted, align: "end", cell: ({ wanted }) => <GainText gain={wanted} /> },
   ];
+  // What a cost is made of stands behind its why?, so that is what a narrow table does without.
+  const parts = ["goods", "postage", "border"];
+  const shown = compact ? columns.filter(({ key }) => !parts.includes(key)) : columns;
   return (
-    <Table
-      caption={words.caption(market)}
-      columns={columns}
-      rows={rows}
-      keyOf={(row) => row.id}
-      opened={(row) =>
-        row.id === open && (
-          <div id={whyOf(row).panelId}>
-            <Making making={row.making} title={worthWords.making.title(row.name)} />
-          </div>
-        )
-      }
-    />
+    <div ref={ref}>
+      <Table
+        caption={words.caption(market)}
+        columns={shown}
+        rows={rows}
+        keyOf={(row) => row.id}
+        opened={(row) =>
+          row.id === open && (
+            <div id={whyOf(row).panelId}>
+              <Making making={row.making} title={worthWords.making.title(row.name)} />
+            </div>
+          )
+        }
+      />
+    </div>
   );
 }
 

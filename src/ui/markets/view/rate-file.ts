@@ -58,7 +58,7 @@ function standsTo(table: RateTable, book: Workbook): Kept["stands"] {
 const newest = (tables: readonly RateTable[]): RateTable | null => tableOn(tables, "9999-12-31");
 
 /**
- * The days of a file that are worth keeping: those that the kits' dates need, those asked for, and the newest.
+ * The days of a file that are worth keeping: those that bring a kit rates nearer to its date, those asked for, and the newest.
  * @param wished days asked for, `YYYY-MM-DD`; the newest rates on or before each are taken
  */
 export function keptDays(
@@ -76,7 +76,9 @@ export function keptDays(
   const kits = new Map<RateTable, string[]>();
   for (const kit of book.kits ?? []) {
     const table = kit.valuedOn ? tableOn(tables, kit.valuedOn) : null;
-    if (table) kits.set(table, [...(kits.get(table) ?? []), kitName(kit)]);
+    const own = kit.valuedOn ? tableOn(book.rates ?? [], kit.valuedOn) : null;
+    // What is here already serves a kit as well as an older day, or the same one, of the file would.
+    if (table && (!own || own.date < table.date)) kits.set(table, [...(kits.get(table) ?? []), kitName(kit)]);
   }
   for (const [table, names] of kits) note(table, words.needed(names));
   for (const day of wished) note(tableOn(tables, day), words.wished);

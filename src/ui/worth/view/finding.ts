@@ -1,6 +1,6 @@
 import type { Verdict } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
-import { isLeast, lineName, type Scene, tierName, tierOf } from "./scene.ts";
+import { isLeast, nameInSentence, type Scene, tierName, tierOf } from "./scene.ts";
 import { judgeWanted } from "./wanted.ts";
 
 const words = worthWords.finding;
@@ -25,7 +25,7 @@ function sideOf(scene: Scene, judged: readonly Judged[]): Side {
     ahead: names("ahead"),
     behind: names("behind"),
     hangs: names("hangs"),
-    items: [...lines].map((id) => lineName(scene, id)),
+    items: [...lines].map((id) => nameInSentence(scene, id)),
     all: judged.length,
   };
 }

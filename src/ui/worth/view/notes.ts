@@ -1,19 +1,19 @@
 import type { RateUse } from "../../../engine/money/index.ts";
 import type { TierWorth } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
-import { distinctRates, rateText } from "./rate.ts";
+import { ratesByDay } from "./rate.ts";
 import { marketName, type Scene, tierName } from "./scene.ts";
 
 const words = worthWords.note;
 
 /** Every rate behind the figures shown: of the tiers' costs first, then of the prices gone with. */
-export function ratesUsed({ why }: Scene): readonly RateUse[] {
+function ratesUsed({ why }: Scene): readonly RateUse[] {
   const ofTiers = why.tiers.flatMap(({ cost }) => [...cost.goods, ...cost.postage]).map(({ rate }) => rate);
   const ofLines = why.lines
     .flatMap(({ estimate }) => [estimate.list, estimate.street])
     .flatMap((estimate) => estimate?.trace.sources ?? [])
     .map(({ rate }) => rate);
-  return distinctRates([...ofTiers, ...ofLines].flatMap((rate) => rate ?? []));
+  return [...ofTiers, ...ofLines].flatMap((rate) => rate ?? []);
 }
 
 export const chargesOf = ({ duty, tax, handling }: TierWorth) => [duty, tax, handling];
@@ -36,13 +36,13 @@ function originNote(scene: Scene): string {
 /** What stands in the margin: rates and their day, where it ships from, the border, tiers not offered here. */
 export function notesOf(scene: Scene): readonly string[] {
   const { format, kit, worth } = scene;
-  const rates = ratesUsed(scene);
+  const rates = ratesByDay(ratesUsed(scene), format);
   const offered = new Set(worth.tiers.map(({ tier }) => tier));
   const missing = (kit.tiers ?? []).filter(({ id }) => !offered.has(id)).map(tierName);
   return [
     [
       ...(rates.length === 0 ? [words.noRate] : []),
-      ...rates.map((rate) => words.rate(rateText(rate, format), format.date(rate.date))),
+      ...rates.map(({ text, date }) => words.rate(text, format.date(date))),
       ...(scene.staleRates ? [words.stale] : []),
     ].join(" "),
     [originNote(scene), borderNote(scene)].filter((text) => text !== null).join(" "),

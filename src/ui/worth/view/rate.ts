@@ -6,17 +6,32 @@ const decimals = (text: string): number => text.split(".")[1]?.length ?? 0;
 /** A quote with every digit as it was written: "11.0250". */
 const quote = (text: string, format: Formatter): string => format.number(text, decimals(text), true);
 
-/** A rate as its table wrote it, none worked out: "EUR 1 = SEK 11.0250", "EUR 1 = SEK 11.0250 = JPY 164.10". */
-export function rateText(rate: RateUse, format: Formatter): string {
-  const sides = [
+const sidesOf = (rate: RateUse) =>
+  [
     { code: rate.from, quote: rate.fromQuote },
     { code: rate.to, quote: rate.toQuote },
   ].filter(({ code }) => code !== rate.base);
-  return [`${rate.base} 1`, ...sides.map((side) => `${side.code} ${quote(side.quote, format)}`)].join(" = ");
+
+/** A rate as its table wrote it, none worked out: "EUR 1 = SEK 11.0250", "EUR 1 = SEK 11.0250 = JPY 164.10". */
+export function rateText(rate: RateUse, format: Formatter): string {
+  const sides = sidesOf(rate).map((side) => `${side.code} ${quote(side.quote, format)}`);
+  return [`${rate.base} 1`, ...sides].join(" = ");
 }
 
-/** The same rate once, in order of first use. */
-export function distinctRates(rates: readonly RateUse[]): readonly RateUse[] {
-  const known = new Map(rates.map((rate) => [[rate.base, rate.date, rate.from, rate.to].join(" "), rate]));
-  return [...known.values()];
+/** The rates used of one table, ready to print, with its day. */
+export type DayRates = Readonly<{ date: string; text: string }>;
+
+/** Every rate used, table by table in order of first use, each currency once. */
+export function ratesByDay(rates: readonly RateUse[], format: Formatter): readonly DayRates[] {
+  const tables = new Map<string, Readonly<{ base: string; date: string; sides: Map<string, string> }>>();
+  for (const rate of rates) {
+    const key = `${rate.base} ${rate.date}`;
+    const table = tables.get(key) ?? { base: rate.base, date: rate.date, sides: new Map() };
+    for (const side of sidesOf(rate)) table.sides.set(side.code, quote(side.quote, format));
+    tables.set(key, table);
+  }
+  return [...tables.values()].map(({ base, date, sides }) => ({
+    date,
+    text: [`${base} 1`, ...[...sides].map(([code, text]) => `${code} ${text}`)].join(" = "),
+  }));
 }

@@ -69,11 +69,16 @@ export const tierOf = ({ kit }: Scene, id: string): Tier | undefined =>
 
 export const tierName = (tier: Tier | undefined): string => tier?.label || words.unnamedTier;
 
-export const lineOf = ({ kit }: Scene, id: string): Line | undefined =>
+const lineOf = ({ kit }: Scene, id: string): Line | undefined =>
   (kit.lines ?? []).find((line) => line.id === id);
 
-/** A line's name for a sentence. */
 export const lineName = (scene: Scene, id: string): string => lineOf(scene, id)?.supply.name ?? id;
+
+/** A line's name within a sentence: in quotes where a comma in it would break the sentence up. */
+export const nameInSentence = (scene: Scene, id: string): string => {
+  const name = lineName(scene, id);
+  return name.includes(",") ? `“${name}”` : name;
+};
 
 /** A line's number, as it stands in the contents. */
 export const lineNumber = ({ kit }: Scene, id: string): number =>
