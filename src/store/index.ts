@@ -8,8 +8,6 @@ export * from "./acts/index.ts";
 export { type BackupFile, backupFile, type Restorable, restorable } from "./backup.ts";
 export {
   acts,
-  dropPending,
-  openBook,
   openLocalBook,
   perform,
   redo,
@@ -32,8 +30,6 @@ export {
   type Match,
   type Path,
   type Removed,
-  rateKey,
-  removedSince,
   stockOf,
 } from "./journal/index.ts";
 export type { LastKnown } from "./marker.ts";

@@ -6,16 +6,14 @@
  *          Sharma, Wu & Dalal 2005 (CIEDE2000), Ottosson 2020 (Oklab, for hue names only).
  * Not here Which item plays a part: `match/`.
  */
-export { type Difference, deltaE2000, difference, differenceWord } from "./difference.ts";
+export { deltaE2000, differenceWord } from "./difference.ts";
 export {
   hexFromLab,
   type Lab,
   labFromHex,
-  labFromXyz,
   labOf,
   lchOf,
   linearFromHex,
-  xyzFromLab,
   xyzFromLinear,
 } from "./lab.ts";
 export { missWords } from "./miss.ts";

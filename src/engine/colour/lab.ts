@@ -48,7 +48,7 @@ export function linearFromHex(hex: string): Triple {
 export const xyzFromLinear = (rgb: Triple): Triple => apply(toXyz, rgb);
 
 /** @see CIE 15:2018; ISO/CIE 11664-4:2019 */
-export function labFromXyz(xyz: Triple): Lab {
+function labFromXyz(xyz: Triple): Lab {
   const [x, y, z] = [f(xyz[0] / d65[0]), f(xyz[1] / d65[1]), f(xyz[2] / d65[2])];
   return { white: "D65", l: 116 * y - 16, a: 500 * (x - y), b: 200 * (y - z) };
 }

@@ -9,10 +9,8 @@ export { emptyWorkbook } from "./empty.ts";
 export { jsonSchema } from "./json-schema.ts";
 export { noticesOf } from "./notices.ts";
 export { type Reading, readWorkbook, sizeLimitBytes } from "./read.ts";
-export { type Remake, RemakeSchema } from "./remake.ts";
+export type { Remake } from "./remake.ts";
 export {
-  formatName,
-  formatVersion,
   type Photo,
   type Request,
   type Workbook,

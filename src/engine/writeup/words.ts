@@ -25,9 +25,6 @@ export const gainWords = ({ amount }: Money): string =>
 export const leastGainWords = (gain: Money, unpriced: readonly string[]): string =>
   unpriced.length > 0 ? `at least ${gainWords(gain)}` : gainWords(gain);
 
-/** "SEK 425.98". */
-export const moneyWords = ({ amount, currency }: Money): string => `${currency} ${amount}`;
-
 /** "at least SEK 425.98" where a line has no price. */
 export const totalWords = (money: Money, unpriced: readonly string[]): string =>
   unpriced.length > 0 ? `at least ${money.amount}` : money.amount;

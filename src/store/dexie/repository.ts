@@ -79,6 +79,7 @@ function watch(db: Database): (listener: (fault: StoreFault) => void) => void {
   db.on("versionchange", () => {
     db.close();
     tell(storeFault("newer"));
+    return false; // Dexie's own handler would close once more, and that would be told as the browser's doing
   });
   db.on("close", () => tell(storeFault("closed")));
   return (listener) => listeners.add(listener);
