@@ -23,7 +23,7 @@ export function currenciesInUse(book: Workbook): readonly string[] {
 export const usualBase = (book: Workbook): string => (book.rates ?? []).at(-1)?.base ?? "EUR";
 
 /** A rate with every digit as it was written. */
-export const quoteText = (quote: string, format: Formatter): string =>
+const quoteText = (quote: string, format: Formatter): string =>
   format.number(quote, quote.split(".")[1]?.length ?? 0, true);
 
 /** A day's rates, ready to print: those in use, and how many more there are. */
