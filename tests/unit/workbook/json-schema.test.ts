@@ -12,13 +12,33 @@ it("docs/workbook.schema.json is what the schemas say (npm run schema writes it)
 
 // Source: JSON Schema 2020-12, judged by the independent npm library ajv.
 describe("an independent validator agrees", () => {
-  const validate = new Ajv({ strict: false, formats: { date: /^\d{4}-\d{2}-\d{2}$/ } }).compile(JSON.parse(published));
+  const validate = new Ajv({ strict: false, formats: { date: /^\d{4}-\d{2}-\d{2}$/ } }).compile(
+    JSON.parse(published),
+  );
   it("accepts the small workbook", () => expect(validate(smallWorkbook())).toBe(true));
-  it("accepts null for left out", () => expect(validate({ ...smallWorkbook(), kits: null, home: null })).toBe(true));
+  it("accepts null for left out", () =>
+    expect(validate({ ...smallWorkbook(), kits: null, home: null })).toBe(true));
   it.each([
     ["a wrong word", { stash: [{ id: "a", supply: { family: "glue", name: "x" } }] }],
     ["a wrong type", { stash: [{ id: "a", supply: { family: "paint", name: 5 } }] }],
-    ["a negative amount", { stash: [{ id: "a", supply: { family: "other", name: "x" }, paid: { amount: "-1", currency: "EUR" } }] }],
-    ["a tier of no kits", { kits: [{ id: "k", maker: "m", period: "2026-01", tiers: [{ id: "t", kits: 0, price: { amount: "1", currency: "EUR" } }] }] }],
+    [
+      "a negative amount",
+      {
+        stash: [{ id: "a", supply: { family: "other", name: "x" }, paid: { amount: "-1", currency: "EUR" } }],
+      },
+    ],
+    [
+      "a tier of no kits",
+      {
+        kits: [
+          {
+            id: "k",
+            maker: "m",
+            period: "2026-01",
+            tiers: [{ id: "t", kits: 0, price: { amount: "1", currency: "EUR" } }],
+          },
+        ],
+      },
+    ],
   ])("refuses %s", (_, change) => expect(validate({ ...smallWorkbook(), ...change })).toBe(false));
 });
