@@ -55,19 +55,23 @@ export function createBook(tools: BookTools) {
   }
 
   /** Does something with the open book, or says why it cannot be written to. */
-  async function writing<T>(work: (session: Session) => Promise<Stored<T>>): Promise<Stored<T>> {
+  async function writing<T>(
+    work: (session: Session) => Promise<Stored<T>>,
+    alsoIn?: BookState["status"],
+  ): Promise<Stored<T>> {
     if (useBook.getState().status === "opening") await opened;
     const { status, fault } = useBook.getState();
-    return status === "ready" ? work(session) : failed(fault ?? storeFault("closed"));
+    return status === "ready" || status === alsoIn ? work(session) : failed(fault ?? storeFault("closed"));
   }
 
   /**
    * Does an act: at once on screen, and kept before the promise is done.
    * @returns a fault when it was not kept. One of kind `refused` or `stale` has dropped the act; any other
-   *   leaves it on screen and waiting, for `retry`.
+   *   leaves it on screen and waiting, for `retry`. So does a tab that only reads: what was typed in it is
+   *   not kept, but can be seen, and saved as a copy.
    */
   const perform = ({ label, changes }: ActDraft): Promise<Stored<null>> =>
-    writing((current) => submit(current, { label, kind: "do", at: tools.now(), changes }));
+    writing((current) => submit(current, { label, kind: "do", at: tools.now(), changes }), "read-only");
 
   /** Replaces everything, as one act that can be undone; a snapshot is kept besides. */
   const replaceBook = (workbook: Workbook, label: string): Promise<Stored<null>> =>

@@ -83,7 +83,11 @@ it("makes way at once for another tab that upgrades the database", async () => {
   const { storage, book } = await used();
   const upgrade = storage.indexedDB.open("book", 20);
   (await done(upgrade)).close();
-  expect(book.useBook.getState()).toMatchObject({ status: "read-only", fault: { kind: "newer" } });
+  expect(book.useBook.getState()).toMatchObject({
+    status: "read-only",
+    fault: { kind: "newer" },
+    saving: { fault: { kind: "newer" } },
+  });
 });
 
 it("says when the browser closes the database, and goes on when it can", async () => {
