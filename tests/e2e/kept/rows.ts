@@ -1,0 +1,48 @@
+import type { Page } from "@playwright/test";
+import { emptyWorkbook, type Workbook } from "../../../src/engine/workbook/index.ts";
+import { bookOf, layoutOf, readAct, readState } from "../../../src/store/dexie/rows.ts";
+import { type Act, applyChanges } from "../../../src/store/journal/index.ts";
+
+/** Every row of the app's database, by table. */
+export type Rows = Readonly<Record<"chunks" | "journal" | "meta" | "snapshots", readonly unknown[]>>;
+
+/** Reads every row with raw IndexedDB, past the app and its libraries. */
+export const rowsIn = (page: Page): Promise<Rows> =>
+  page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((give, fail) => {
+        request.onsuccess = () => give(request.result);
+        request.onerror = () => fail(request.error);
+      });
+    const db = await done(indexedDB.open("understudy"));
+    const reading = db.transaction(["chunks", "journal", "meta", "snapshots"]);
+    const all = (table: string): Promise<readonly unknown[]> => done(reading.objectStore(table).getAll());
+    const [chunks, journal, meta, snapshots] = await Promise.all([
+      all("chunks"),
+      all("journal"),
+      all("meta"),
+      all("snapshots"),
+    ]);
+    db.close();
+    return { chunks, journal, meta, snapshots };
+  });
+
+/** The journal, oldest first. */
+export const actsIn = ({ journal }: Rows): readonly Act[] => journal.map(readAct);
+
+/** The book that the rows hold. */
+export const bookIn = ({ chunks }: Rows): Workbook => bookOf(layoutOf(chunks));
+
+/** The book that the journal tells of, act by act from nothing. */
+export function toldBook(rows: Rows): Workbook {
+  return actsIn(rows).reduce((book, { label, changes }) => {
+    const after = applyChanges(book, changes);
+    if (!after.ok) throw new Error(`the journal's act "${label}" does not fit: ${after.fault.problem}`);
+    return after.value.book;
+  }, emptyWorkbook());
+}
+
+/** The counters of the state row. */
+export function stateIn({ meta }: Rows): Readonly<{ counter: number; revision: number }> {
+  return readState(meta.find((row) => typeof row === "object" && row && "device" in row));
+}
