@@ -9,7 +9,7 @@ const words = deskWords.sample;
 const address = new URL("../../../fixtures/sample.understudy.json", import.meta.url);
 
 /** Whether the book is the sample, or began as it. The mark is a field of the workbook, so copies carry it. */
-export const isSample = (book: Workbook): boolean => book["sample"] === true;
+export const isSample = (book: Workbook): boolean => book.sample === true;
 
 /** The sample as it ships, from the app's own origin; null where it cannot be had. */
 async function readSample(): Promise<Workbook | null> {

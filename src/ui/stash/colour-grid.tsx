@@ -46,7 +46,7 @@ export function ColourGrid({ layout, chosen, onOpen }: Props) {
     <div
       className={styles.grid}
       onKeyDown={moveFocus}
-      onFocus={(event) => setFocused(event.target.dataset["slot"] ?? null)}
+      onFocus={(event) => setFocused(event.target.dataset.slot ?? null)}
     >
       <table className={styles.table}>
         <caption className="visually-hidden">{words.grid}</caption>
