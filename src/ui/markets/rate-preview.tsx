@@ -72,7 +72,7 @@ const columnsFor = (
       ),
   },
   { key: "quotes", head: marketsWords.rates.quotes, cell: ({ row }) => row.quotes },
-  { key: "why", head: words.keep, headHidden: true, follows: true, stacked: "alone", cell: why },
+  { key: "why", head: words.why, headHidden: true, follows: true, stacked: "alone", cell: why },
 ];
 
 type AnotherProps = Readonly<{ tables: readonly RateTable[]; onWish: (day: string) => void }>;

@@ -128,6 +128,7 @@ export const marketsWords = {
     base: "Everything in it is quoted for 1",
     preview: (name: string, days: number) => `${name} holds ${several(days, "day")}. These are kept:`,
     keep: "Keep",
+    why: "Why",
     newest: "the newest",
     needed: (kits: readonly string[]) => `for ${joined(kits)}`,
     wished: "asked for",

@@ -13,6 +13,7 @@ export function useRoom(): readonly [RefObject<HTMLDivElement | null>, Room | nu
     if (!element) return undefined;
     const measure = () => {
       const next = { width: Math.floor(element.clientWidth), textScale: textScale() };
+      if (next.width === 0) return; // hidden for a moment: what was drawn last stays
       setRoom((last) => (last?.width === next.width && last.textScale === next.textScale ? last : next));
     };
     measure();
