@@ -1,11 +1,11 @@
 import type { ReactNode } from "react";
 import { useState } from "react";
 import { type LastKnown, useBook } from "../../store/index.ts";
+import { RestorePick } from "../keep-safe/restore.tsx";
 import { Button, ButtonLink, Page, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
 import { words as common, format } from "../words/index.ts";
 import styles from "./first-run.module.css";
-import { Restore } from "./restore.tsx";
 import { trySample } from "./sample.ts";
 
 const words = deskWords.first;
@@ -40,7 +40,7 @@ function Emptied({ known }: Readonly<{ known: LastKnown }>) {
       leadMore={text.leadMore}
     >
       <div className={styles.back}>
-        <Restore label={text.act} kind="primary" />
+        <RestorePick label={text.act} kind="primary" />
       </div>
       <Section title={text.anew}>
         <Ways main={null} />
@@ -82,7 +82,11 @@ function Ways({ main }: Readonly<{ main: "sample" | null }>) {
         act={<ButtonLink to={{ name: "kits" }}>{words.kitAct}</ButtonLink>}
       />
       {main !== null && (
-        <Way title={words.restoreTitle} text={words.restoreText} act={<Restore label={words.restoreAct} />} />
+        <Way
+          title={words.restoreTitle}
+          text={words.restoreText}
+          act={<RestorePick label={words.restoreAct} />}
+        />
       )}
     </ul>
   );

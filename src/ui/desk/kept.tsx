@@ -1,9 +1,10 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { useBook } from "../../store/index.ts";
+import { useLastCopy } from "../keep-safe/last-copy.ts";
+import { saveWholeCopy } from "../keep-safe/save-copy.ts";
 import { Button, ButtonLink, notify, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
 import styles from "./desk.module.css";
-import { saveCopy, useLastCopy } from "./last-copy.ts";
 import { keptView } from "./view/kept.ts";
 
 const words = deskWords.kept;
@@ -19,7 +20,7 @@ export function Kept({ book, today }: Readonly<{ book: Workbook; today: string }
         {lead} <span className={styles.more}>{more}</span>
       </p>
       <p className={styles.keep}>
-        <Button kind="quiet" onClick={() => notify(words.done(saveCopy(new Date().toISOString())))}>
+        <Button kind="quiet" onClick={() => notify(saveWholeCopy())}>
           {words.act}
         </Button>
         <ButtonLink kind="quiet" to={{ name: "keep-safe" }}>

@@ -1,7 +1,6 @@
 import { useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
-import { useLastCopy } from "../desk/last-copy.ts";
 import { Page } from "../parts/index.ts";
 import { words as common } from "../words/index.ts";
 import { keepSafeWords as words } from "../words/keep-safe.ts";
@@ -10,6 +9,7 @@ import { Copy } from "./copy.tsx";
 import { Health } from "./health.tsx";
 import { History } from "./history.tsx";
 import { Keys } from "./keys.tsx";
+import { useLastCopy } from "./last-copy.ts";
 import { Restore } from "./restore.tsx";
 import { saveWholeCopy } from "./save-copy.ts";
 import { Snapshots } from "./snapshots.tsx";

@@ -13,23 +13,35 @@ const words = keepSafeWords.restore;
 
 type Chosen = Readonly<{ name: string; read: Restorable }>;
 
-/** Picks a copy, checks it whole, shows what it would change, and puts it in only on yes. */
+/** A copy brought back, on the page where copies are kept. */
 export function Restore() {
+  return (
+    <Section title={words.title}>
+      <p className={styles.text}>{words.text}</p>
+      <RestorePick label={words.pick} />
+    </Section>
+  );
+}
+
+type PickProps = Readonly<{ label: string; kind?: "primary" | "secondary" }>;
+
+/** Picks a copy, checks it whole, shows what it would change, and puts it in only on yes. */
+export function RestorePick({ label, kind = "secondary" }: PickProps) {
   const [chosen, setChosen] = useState<Chosen | null>(null);
   const take = async ([file]: readonly File[]) => {
     if (file) setChosen({ name: file.name, read: await readCopy(file) });
   };
   return (
-    <Section title={words.title}>
-      <p className={styles.text}>{words.text}</p>
+    <>
       <FilePick
-        label={chosen && !chosen.read.ok ? words.another : words.pick}
+        label={chosen && !chosen.read.ok ? words.another : label}
         accept=".json,application/json"
+        kind={kind}
         onFiles={(files) => void take(files)}
       />
       {chosen && !chosen.read.ok && <Refused name={chosen.name} faults={chosen.read.faults} />}
       <Ask chosen={chosen} onClose={() => setChosen(null)} />
-    </Section>
+    </>
   );
 }
 

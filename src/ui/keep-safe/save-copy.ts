@@ -1,6 +1,6 @@
 import { backupFile, recordsIn, useBook } from "../../store/index.ts";
 import { saveFile } from "../app/save-file.ts";
-import { noteCopy } from "../desk/last-copy.ts";
+import { noteCopy } from "./last-copy.ts";
 import { copyName, writtenText } from "./view/copy.ts";
 import { dayOf } from "./view/moment.ts";
 

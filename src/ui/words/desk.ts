@@ -58,22 +58,6 @@ export const deskWords = {
     anew: "Or begin anew",
   },
 
-  restore: {
-    title: "Put this copy in?",
-    holds: (stash: number, kitCount: number, remakes: number) =>
-      `It holds ${listed([things(stash), kits(kitCount), remakes === 1 ? "1 remake" : `${remakes} remakes`])}.`,
-    written: (date: string) => `It was saved on ${date}.`,
-    damaged: "It was changed after it was saved, by hand or by accident. What can be read is shown here.",
-    verb: "Restore it",
-    cancel: "Leave it",
-    label: "Restore a copy",
-    done: (count: number) => `Restored ${count} records`,
-    refused: "This file cannot be restored",
-    refusedSafe: "Nothing was changed.",
-    more: (count: number) => `And ${count} more.`,
-    close: "Close",
-  },
-
   sample: {
     label: "Try the sample",
     note: "This is the sample. Change anything: it is only invented.",
@@ -166,7 +150,6 @@ export const deskWords = {
     holds: (stash: number, kitCount: number) => `${things(stash)}, ${kits(kitCount)}.`,
     gone: "Nothing is kept in this browser. Save a copy before you close the tab.",
     act: "Back up now",
-    done: (name: string) => `Saved a copy as ${name}`,
     place: "More ways to keep it safe",
   },
 };

@@ -1,11 +1,9 @@
 import type { Workbook } from "../../../engine/workbook/index.ts";
+import type { LastCopy } from "../../keep-safe/last-copy.ts";
 import { deskWords } from "../../words/desk.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 
 const words = deskWords.kept;
-
-/** What is known of the last copy: when it was saved (ISO 8601 with time). */
-export type LastCopy = Readonly<{ at: string }>;
 
 export type KeptView = Readonly<{ lead: string; more: string }>;
 

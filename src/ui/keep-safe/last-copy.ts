@@ -1,7 +1,7 @@
 import { create } from "zustand";
-import { backupFile, useBook } from "../../store/index.ts";
-import { saveFile } from "../app/save-file.ts";
-import type { LastCopy } from "./view/kept.ts";
+
+/** When a copy was last saved here, ISO 8601 with time. */
+export type LastCopy = Readonly<{ at: string }>;
 
 const key = "understudy.last-copy";
 
@@ -27,12 +27,4 @@ export function noteCopy(at: string): void {
   } catch {
     // not kept, see `read`
   }
-}
-
-/** Saves a copy of the whole book as a file. @returns its name */
-export function saveCopy(at: string): string {
-  const file = backupFile(useBook.getState().book, at);
-  saveFile(file.name, file.text, file.type);
-  noteCopy(at);
-  return file.name;
 }
