@@ -29,11 +29,12 @@ const tied: Readonly<Partial<Record<Nearness, string>>> = {
 const otherFamily = (kit: Supply, stash: Supply): string | null =>
   kit.family === stash.family ? null : `${familyLabel(stash.family)} instead of ${familyLabel(kit.family)}`;
 
-/** "3.0 apart, a little darker", where colour counts between the two. */
-function colourReason(kit: Supply, stash: Supply, { deltaE00, trace }: Reasoned): string | null {
+/** "3.0 apart, a little darker", where colour counts between the two; of equal colours, what else differs. */
+function colourReason(kit: Supply, stash: Supply, candidate: Reasoned): string | null {
+  const { deltaE00, trace } = candidate;
   const [own, other] = [labOf(kit.colour), labOf(stash.colour)];
   if (deltaE00 === null || !own || !other || !trace.some(({ trait }) => trait === "colour")) return null;
-  if (deltaE00 < 0.05) return "no difference in colour";
+  if (deltaE00 < 0.05) return ["no difference in colour", traitReason(candidate)].filter(Boolean).join("; ");
   return [`${deltaE00.toFixed(1)} apart`, ...missWords(own, other).slice(0, 1)].join(", ");
 }
 

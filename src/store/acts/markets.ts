@@ -1,5 +1,5 @@
 import type { RateTable } from "../../engine/money/index.ts";
-import type { Shop } from "../../engine/price/index.ts";
+import { plainDate, type Shop } from "../../engine/price/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { Market, Parcel } from "../../engine/worth/index.ts";
 import { type ActDraft, type Path, rateKey } from "../journal/index.ts";
@@ -41,7 +41,7 @@ export const removeParcel = (parcel: Parcel): ActDraft =>
 
 /** Adds a day's rates, or replaces those of the same day and base. */
 export const addRates = (table: RateTable): ActDraft =>
-  act(`Add the rates of ${table.date}`, put("rates", table));
+  act(`Add the rates of ${plainDate(table.date)}`, put("rates", table));
 
 export const removeRates = (table: RateTable): ActDraft =>
-  act(`Remove the rates of ${table.date}`, removal("rates", rateKey(table)));
+  act(`Remove the rates of ${plainDate(table.date)}`, removal("rates", rateKey(table)));

@@ -28,7 +28,7 @@ export const solved = [
   "3 why? Gouache, lichen tube, 15 ml Gouache, olive tube, 15 ml 7.1 apart, darker Next: fern, 66; 3 worse in all. swap 82 fairly near",
   "4 why? Colour pencil, sand wax binder Colour pencil, straw oil binder 5.5 apart, stronger 75 fairly near",
   "5 why? Graphite pencil 2B Graphite pencil 2B The very same product Next: graphite pencil, 4B, 96; 4 worse in all. swap 100 the same",
-  "6 why? Liner, black 0.5 mm, pigment, waterproof Liner, black 0.3 mm, pigment, waterproof No difference in colour 90 very near",
+  "6 why? Liner, black 0.5 mm, pigment, waterproof Liner, black 0.3 mm, pigment, waterproof No difference in colour; width differs 90 very near",
   "7 why? Kneaded eraser Nothing close Nothing of its kind on your shelves. Leave it out Pick one anyway — gap",
   // A3 is 297 × 420 mm (ISO 216): 297 − 240 = 57 beside the piece, 420 − 320 = 100 at its end
   "8 why? Cut each sheet to 240 × 320 mm: one piece a sheet, left over: 57 × 420 mm and 100 × 240 mm. Watercolour block, 24 × 32 cm 240 × 320 mm, 300 gsm, watercolour paper, 20 sheets Watercolour block, A3 200 gsm, watercolour paper, 12 sheets Larger: cut down, one piece a sheet Next: drawing pad, A4, 52; 40 worse in all. swap 92 very near",

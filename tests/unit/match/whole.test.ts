@@ -120,6 +120,12 @@ describe("the reason in one line", () => {
     name,
     traits: { grade },
   });
+  const line = (name: string, widthMm: number): Supply => ({
+    family: "liner",
+    name,
+    colour: { hex: "#000000" },
+    traits: { widthMm },
+  });
   const sheet = (name: string, size: string): Supply => ({ family: "paper", name, traits: { size } });
 
   it.each([
@@ -130,6 +136,7 @@ describe("the reason in one line", () => {
     { kit: sheet("a", "A4"), stash: sheet("b", "A3"), reason: "Larger: cut down, two pieces a sheet" },
     { kit: sheet("a", "A4"), stash: sheet("b", "letter"), reason: "Smaller: covers 94 of 100" },
     { kit: paint("a", "#777777"), stash: paint("b", "#777777"), reason: "No difference in colour" },
+    { kit: line("a", 0.5), stash: line("b", 0.3), reason: "No difference in colour; width differs" },
     { kit: paint("a", "#777777"), stash: paint("b", "#707070"), reason: "2.8 apart, a little darker" },
   ])("$reason", ({ kit, stash, reason }) => {
     expect(reasonFor(kit, stash)).toBe(reason);

@@ -238,16 +238,16 @@ describe("an act", () => {
     ],
     ["Remove a parcel", acts.removeParcel(parcel), { parcels: [] }],
     [
-      "Add the rates of 2026-03-31",
+      "Add the rates of 31 Mar 2026",
       acts.addRates({ ...rates, source: "again" }),
       { rates: [{ source: "again" }] },
     ],
     [
-      "Add the rates of 2026-04-30",
+      "Add the rates of 30 Apr 2026",
       acts.addRates({ ...rates, date: "2026-04-30" }),
       { rates: [{}, { date: "2026-04-30" }] },
     ],
-    ["Remove the rates of 2026-03-31", acts.removeRates(rates), { rates: [] }],
+    ["Remove the rates of 31 Mar 2026", acts.removeRates(rates), { rates: [] }],
     ["Name the workbook Marit's", acts.nameBook("Marit's"), { name: "Marit's" }],
     ["Change the market", acts.editHome(["market"], "se"), { home: { market: "se" } }],
     [
