@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef } from "react";
 import { useOffer } from "../../app/acts.ts";
 import { useKey } from "../../app/keys.ts";
 import { useAddressValue } from "../../app/navigate.ts";
+import { PalettePicture } from "../../palette/palette-picture.tsx";
 import { ButtonLink, Empty } from "../../parts/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { RemakeFrame } from "../remake-frame.tsx";
@@ -67,6 +68,7 @@ export function StandIns({ subject }: Readonly<{ subject: Subject }>) {
       <Rules subject={subject} acts={acts} />
       <Ways view={view} way={way} acts={acts} onWay={(next) => setWay(next === "palette" ? next : null)} />
       <Rows subject={subject} match={match} rows={view.rows} acts={acts} washed={washed} onAct={noteFocus} />
+      <PalettePicture rows={view.rows} />
       <Fetch subject={subject} match={match} acts={acts} />
     </RemakeFrame>
   );
