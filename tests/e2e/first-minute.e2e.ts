@@ -152,6 +152,7 @@ test("the sample goes in one click, and undo brings it back whole", async ({ pag
   // Gone for good this time, also after loading again.
   await page.getByRole("button", { name: "Remove the sample" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("A new notebook");
+  await expect(page.getByRole("banner")).toContainText(/Saved/);
   await page.reload();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("A new notebook");
 });
