@@ -13,4 +13,6 @@ export type { BorderWhy } from "./border.ts";
 export type { CostPart, CostWhy } from "./cost.ts";
 export * from "./figures.ts";
 export * from "./schema.ts";
+export { wantedOf } from "./totals.ts";
+export { judgeWanted, wantedRange } from "./wanted.ts";
 export * from "./worth.ts";

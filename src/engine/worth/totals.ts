@@ -3,7 +3,7 @@ import type { Estimate, PricedLine } from "../price/index.ts";
 import type { LineWorth, Totals } from "./figures.ts";
 
 type Side = "list" | "street";
-type Edge = "likely" | "low" | "high";
+export type Edge = "likely" | "low" | "high";
 
 const each = (estimate: Estimate | null, edge: Edge): Money | null => estimate?.[edge] ?? null;
 
@@ -25,9 +25,9 @@ export const lineWorth = (priced: PricedLine): LineWorth => ({
   streetMethod: priced.estimate.street?.method ?? null,
 });
 
-/** A street line as far as this person would use it, rounded. */
-function wanted(priced: PricedLine): Money | null {
-  const street = lineTotal(priced, "street", "likely");
+/** A line's street price as far as this person would use it, rounded; null where it has none. */
+export function wantedOf(priced: PricedLine, edge: Edge): Money | null {
+  const street = lineTotal(priced, "street", edge);
   return street && printed(times(exact(street), priced.line.want ?? "1"));
 }
 
@@ -48,7 +48,7 @@ export function totalsOf(currency: string, lines: readonly PricedLine[]): Totals
     streetTotal: total("street", "likely"),
     streetLow: total("street", "low"),
     streetHigh: total("street", "high"),
-    wantedTotal: sum(lines.map(wanted)),
+    wantedTotal: sum(lines.map((line) => wantedOf(line, "likely"))),
     unpriced: lines.filter(isUnpriced).map(({ line }) => line.id),
   };
 }

@@ -2,9 +2,9 @@ import type { Money } from "../../../engine/money/index.ts";
 import type { PricedLine } from "../../../engine/price/index.ts";
 import type { Supply } from "../../../engine/supply/index.ts";
 import type { LineWorth } from "../../../engine/worth/index.ts";
+import { wantedOf, wantedRange } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
 import { isLeast, lineNumber, type Scene, tierName, tierOf } from "./scene.ts";
-import { wantedOf, wantedRange } from "./wanted.ts";
 
 const words = worthWords.chart;
 
@@ -87,7 +87,7 @@ export function chartOf(scene: Scene): Chart {
   const sums = {
     list: { total: worth.listTotal, low: worth.listLow, high: worth.listHigh },
     street: { total: worth.streetTotal, low: worth.streetLow, high: worth.streetHigh },
-    wanted: { total: worth.wantedTotal, ...wantedRange(scene) },
+    wanted: { total: worth.wantedTotal, ...wantedRange(worth.currency, scene.why.lines) },
   };
   const tiers = worth.tiers.map((tier) => ({
     id: tier.tier,

@@ -1,7 +1,7 @@
 import type { Verdict } from "../../../engine/worth/index.ts";
+import { judgeWanted } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
 import { isLeast, nameInSentence, type Scene, tierName, tierOf } from "./scene.ts";
-import { judgeWanted } from "./wanted.ts";
 
 const words = worthWords.finding;
 
@@ -77,7 +77,7 @@ export function findingOf(scene: Scene): Finding {
     );
   const list = side(({ listVerdict: verdict, listHangsOn: hangsOn }) => ({ verdict, hangsOn }));
   const street = side(({ streetVerdict: verdict, streetHangsOn: hangsOn }) => ({ verdict, hangsOn }));
-  const wanted = side((tier) => judgeWanted(scene, tier.kitCost));
+  const wanted = side((tier) => judgeWanted(scene.why.lines, tier.kitCost));
   const more = [
     ...restOf(street),
     ...(said(list) === said(street) ? [] : [words.byList(said(list))]),

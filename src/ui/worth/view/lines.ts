@@ -2,11 +2,11 @@ import { multiple } from "../../../engine/money/index.ts";
 import type { Estimate, Evidence, PricedLine, Source } from "../../../engine/price/index.ts";
 import type { Supply } from "../../../engine/supply/index.ts";
 import type { LineWorth } from "../../../engine/worth/index.ts";
+import { wantedOf } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
 import { foundText } from "./found.ts";
 import { printedInHundred } from "./percent.ts";
 import { isLeast, lineNumber, type Scene } from "./scene.ts";
-import { wantedOf } from "./wanted.ts";
 
 const words = worthWords.lines;
 const how = worthWords.how;

@@ -1,10 +1,10 @@
 import { type Money, sumMoney } from "../../../engine/money/index.ts";
 import type { TierWorth, Verdict } from "../../../engine/worth/index.ts";
+import { judgeWanted } from "../../../engine/worth/index.ts";
 import { worthWords } from "../../words/worth.ts";
 import { type Making, makingOf } from "./making.ts";
 import { chargesOf, isCharged } from "./notes.ts";
 import { isLeast, lineName, type Scene, tierName, tierOf } from "./scene.ts";
-import { judgeWanted } from "./wanted.ts";
 
 const words = worthWords.tiers;
 
@@ -35,7 +35,7 @@ function gainOf(scene: Scene, gain: Money, verdict: Verdict, hangsOn: string | n
 function rowOf(scene: Scene, worth: TierWorth): TierRow {
   const { format } = scene;
   const tier = tierOf(scene, worth.tier);
-  const wanted = judgeWanted(scene, worth.kitCost);
+  const wanted = judgeWanted(scene.why.lines, worth.kitCost);
   return {
     id: worth.tier,
     name: tierName(tier),
