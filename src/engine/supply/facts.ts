@@ -1,6 +1,7 @@
 import type { Supply, SupplyOf } from "./schema.ts";
 
-type Fact = string | number | null | undefined | false;
+/** A fact, or one with other ways that a name may say it already. */
+type Fact = string | number | null | undefined | false | readonly [string, ...string[]];
 type Format = (value: number) => string;
 
 const bases: Readonly<Record<string, string>> = {
@@ -15,12 +16,19 @@ const count = (n: number, one: string): string => (n === 1 ? `1 ${one}` : `${n} 
 export const sizeWords = (size: string | readonly [number, number], format: Format = String): string =>
   typeof size === "string" ? size : `${format(size[0])} × ${format(size[1])} mm`;
 
+/** A size in millimetres, which a name may give in centimetres. */
+function sizeFact(size: string | readonly [number, number] | null | undefined, format: Format): Fact {
+  if (!size || typeof size === "string") return size;
+  const [width, height] = size;
+  return [sizeWords(size, format), `${width / 10} × ${height / 10} cm`, `${height / 10} × ${width / 10} cm`];
+}
+
 function paperFacts({ traits }: SupplyOf<"paper">, format: Format): readonly Fact[] {
   return [
-    traits?.size && sizeWords(traits.size, format),
+    sizeFact(traits?.size, format),
     traits?.gsm && `${format(traits.gsm)} gsm`,
     traits?.surface,
-    traits?.use && `${traits.use} paper`,
+    traits?.use && [`${traits.use} paper`, traits.use],
     traits?.coated === "one" && "coated on one side",
     traits?.coated === "both" && "coated on both sides",
     traits?.sheets && count(traits.sheets, "sheet"),
@@ -89,8 +97,9 @@ function factsByFamily(supply: Supply, format: Format): readonly Fact[] {
  */
 export function factsOf(supply: Supply, format: Format = String): readonly string[] {
   const name = supply.name.toLocaleLowerCase("en");
-  return factsByFamily(supply, format).filter(
-    (fact): fact is string =>
-      typeof fact === "string" && fact !== "" && !name.includes(fact.toLocaleLowerCase("en")),
-  );
+  const isSaid = (text: string): boolean => name.includes(text.toLocaleLowerCase("en"));
+  return factsByFamily(supply, format).flatMap((fact) => {
+    const ways = typeof fact === "string" ? [fact] : Array.isArray(fact) ? fact : [];
+    return ways[0] && !ways.some(isSaid) ? [ways[0]] : [];
+  });
 }

@@ -11,6 +11,7 @@ import { Screen } from "./places.tsx";
 import type { Route } from "./route.ts";
 import { Saved } from "./saved.tsx";
 import { Troubles } from "./troubles.tsx";
+import { useUnsavedGuard } from "./use-unsaved-guard.ts";
 
 /** The whole app: the frame, and in it the screen of the present address. */
 export function App() {
@@ -18,6 +19,7 @@ export function App() {
   const path = usePath();
   // biome-ignore lint/correctness/useExhaustiveDependencies: each address is a page of its own
   useEffect(clearOldNotice, [path]);
+  useUnsavedGuard();
   useChord("z", false, () => void undoLast());
   useChord("z", true, () => void redoLast());
   useChord("y", false, () => void redoLast());

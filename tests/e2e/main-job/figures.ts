@@ -200,7 +200,7 @@ export const priced = {
         "list figure stands in",
       ],
       [
-        "Watercolour block, 24 × 32 cm 240 × 320 mm, 300 gsm, watercolour paper, 20 sheets",
+        "Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
         "240.00 200.00 to 280.00",
         "a guess",
         "240.00 200.00 to 280.00",
@@ -219,7 +219,7 @@ export const priced = {
       ["Kneaded eraser", "still needed", "", "still needed", ""],
       ["Gouache, moss tube, 15 ml, each of two", "801", "converted", "801", "list figure stands in"],
       [
-        "Watercolour block, 24 × 32 cm 240 × 320 mm, 300 gsm, watercolour paper, 20 sheets",
+        "Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
         "3,558 2,965 to 4,151",
         "a guess",
         "3,558 2,965 to 4,151",

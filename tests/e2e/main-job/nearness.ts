@@ -31,7 +31,7 @@ export const solved = [
   "6 why? Liner, black 0.5 mm, pigment, waterproof Liner, black 0.3 mm, pigment, waterproof No difference in colour; width differs 90 very near",
   "7 why? Kneaded eraser Nothing close Nothing of its kind on your shelves. Leave it out Pick one anyway — gap",
   // A3 is 297 × 420 mm (ISO 216): 297 − 240 = 57 beside the piece, 420 − 320 = 100 at its end
-  "8 why? Cut each sheet to 240 × 320 mm: one piece a sheet, left over: 57 × 420 mm and 100 × 240 mm. Watercolour block, 24 × 32 cm 240 × 320 mm, 300 gsm, watercolour paper, 20 sheets Watercolour block, A3 200 gsm, watercolour paper, 12 sheets Larger: cut down, one piece a sheet Next: drawing pad, A4, 52; 40 worse in all. swap 92 very near",
+  "8 why? Cut each sheet to 240 × 320 mm: one piece a sheet, left over: 57 × 420 mm and 100 × 240 mm. Watercolour block, 24 × 32 cm 300 gsm, 20 sheets Watercolour block, A3 200 gsm, 12 sheets Larger: cut down, one piece a sheet Next: drawing pad, A4, 52; 40 worse in all. swap 92 very near",
 ] as const;
 
 /** The rows that differ once a person has taken the olive for line 1: it goes from line 3, which gets the fern. */

@@ -36,7 +36,7 @@ export const published = [
     "5. Graphite pencil (2B): Graphite pencil (2B), 100 of 100, the same",
     "6. Liner, black (0.5 mm, pigment, waterproof): Liner, black (0.3 mm, pigment, waterproof), 90 of 100, very near, no difference in colour; width differs",
     "7. Kneaded eraser: nothing close on my shelves",
-    "8. Watercolour block, 24 × 32 cm (240 × 320 mm, 300 gsm, watercolour paper, 20 sheets): Watercolour block, A3 (200 gsm, watercolour paper, 12 sheets), 92 of 100, very near, larger: cut down, one piece a sheet",
+    "8. Watercolour block, 24 × 32 cm (300 gsm, 20 sheets): Watercolour block, A3 (200 gsm, 12 sheets), 92 of 100, very near, larger: cut down, one piece a sheet",
   ],
   [
     "WORTH IN SWEDEN, SEK",
