@@ -18,9 +18,9 @@ const columns: readonly Column<ColourRow>[] = [
     names: true,
     width: "24%",
     cell: ({ number, name }) => (
-      <>
-        <span className={styles.lineNumber}>{number}</span> {name}
-      </>
+      <span className={styles.line}>
+        <span className={styles.lineNumber}>{number}</span> <span>{name}</span>
+      </span>
     ),
   },
   { key: "kit", head: words.kit, cell: ({ kit, kitLab }) => <Colour name={kit} lab={kitLab} /> },

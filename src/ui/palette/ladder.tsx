@@ -40,18 +40,16 @@ export function Ladder({ ladder }: Readonly<{ ladder: LadderView }>) {
   );
 }
 
-const nameOf = (l: number): string => (l === 100 ? ` ${words.white}` : l === 0 ? ` ${words.black}` : "");
-
 const Rungs = ({ ladder, stave }: Readonly<{ ladder: LadderView; stave: Stave }>) => (
   <g>
-    {ladder.rungs.map(({ l, y }) => (
+    {ladder.rungs.map(({ l, y, text }) => (
       <g key={l}>
         <path
           className={l === 0 || l === 100 ? styles.firm : styles.hairline}
           d={`M${stave.left} ${y}H${stave.right}`}
         />
         <text className={styles.word} x={stave.left - 10} y={y} dy="0.34em" textAnchor="end">
-          {nameOf(l)} {l}
+          {text}
         </text>
       </g>
     ))}

@@ -1,7 +1,7 @@
 import type { Lab } from "../../../engine/colour/index.ts";
 import type { Box } from "./boxes.ts";
 import type { Entry } from "./entries.ts";
-import { hueWords } from "./hues.ts";
+import { type Hue, hueWords } from "./hues.ts";
 import { type LabelPlace, placeLabels, type Wish } from "./labels.ts";
 import type { Measures, Point } from "./room.ts";
 
@@ -81,16 +81,19 @@ const anchorAt = (degrees: number): PlacedWord["anchor"] => {
   return cos > 0.25 ? "start" : cos < -0.25 ? "end" : "middle";
 };
 
-/** Just outside the outermost ring, upright, its nearest edge towards the ring. */
-function hueWord(
-  centre: Point,
-  radius: number,
-  textScale: number,
-  { name, degrees }: (typeof hueWords)[number],
-) {
+const wordBox = ({ text, x, y, anchor }: PlacedWord, textScale: number): Box => {
+  const wide = text.length * letterPx * textScale;
+  const left = anchor === "start" ? x : anchor === "end" ? x - wide : x - wide / 2;
+  return { left, top: y - 13 * textScale, right: left + wide, bottom: y + 3 * textScale };
+};
+
+/** Just outside the outermost ring, upright, its nearest edge towards the ring; moved in where it would be cut. */
+function hueWord(centre: Point, radius: number, textScale: number, { name, degrees }: Hue): PlacedWord {
   const at = along(centre, degrees, radius + 10);
   const sin = Math.sin(degrees * radians);
-  return { text: name, x: at.x, y: at.y + (5 - sin * 6) * textScale, anchor: anchorAt(degrees) };
+  const word = { text: name, x: at.x, y: at.y + (5 - sin * 6) * textScale, anchor: anchorAt(degrees) };
+  const { left, right } = wordBox(word, textScale);
+  return { ...word, x: word.x - Math.max(0, right - 2 * centre.x) + Math.max(0, -left) };
 }
 
 /** Directions halfway between the hues' names. */
@@ -146,7 +149,7 @@ function pairsIn(scene: Scene, frame: Box, textScale: number, others: readonly B
   }));
   const wishes = spots.map(({ group, kit, standIn }): Wish => {
     const apart = standIn && distance(kit, standIn) > 1 ? standIn : centre;
-    const halfWidth = (numbersText(group.numbers).length * figurePx * textScale) / 2 + 1;
+    const halfWidth = (numbersText(group.numbers).length * figurePx * textScale) / 2 + 3; // and room between two numbers
     return { at: kit, away: apart, halfWidth, halfHeight: (lineHeight * textScale) / 2 - 1 };
   });
   const marks = spots.flatMap(({ kit, standIn }, owner) => [
@@ -176,12 +179,6 @@ function pairsIn(scene: Scene, frame: Box, textScale: number, others: readonly B
     };
   });
 }
-
-const wordBox = ({ text, x, y, anchor }: PlacedWord, textScale: number): Box => {
-  const wide = text.length * letterPx * textScale;
-  const left = anchor === "start" ? x : anchor === "end" ? x - wide : x - wide / 2;
-  return { left, top: y - 13 * textScale, right: left + wide, bottom: y + 3 * textScale };
-};
 
 /** Hue as direction, strength as distance from the middle: a* to the right, b* upwards, as CIELAB is drawn. */
 export function discOf(

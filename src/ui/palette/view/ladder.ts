@@ -1,3 +1,4 @@
+import { paletteWords as words } from "../../words/palette.ts";
 import type { Entry } from "./entries.ts";
 import type { Measures, Point } from "./room.ts";
 
@@ -24,7 +25,8 @@ export type Stave = Readonly<{
 export type Ladder = Readonly<{
   width: number;
   height: number;
-  rungs: readonly Readonly<{ l: number; y: number }>[];
+  /** `text`: the rung's figure, where there is room for it. */
+  rungs: readonly Readonly<{ l: number; y: number; text: string }>[];
   staves: readonly Stave[];
   /** From a stave's top to the numbers under it. */
   numberY: number;
@@ -34,6 +36,20 @@ export type Ladder = Readonly<{
 const mostColumnPx = 60;
 const leastColumnPx = 25;
 const lightnesses = [100, 80, 60, 40, 20, 0] as const;
+
+/** Below this the ends of the ladder are not named. */
+const narrowPx = 240;
+
+const isEnd = (l: number): boolean => l === 0 || l === 100;
+const endNames: ReadonlyMap<number, string> = new Map([
+  [100, words.white],
+  [0, words.black],
+]);
+
+const rungText = (l: number, isNarrow: boolean): string => {
+  const name = isNarrow ? undefined : endNames.get(l);
+  return name === undefined ? String(l) : `${name} ${l}`;
+};
 
 const chunks = <T>(all: readonly T[], size: number): readonly (readonly T[])[] =>
   Array.from({ length: Math.ceil(all.length / size) }, (_, index) =>
@@ -47,7 +63,8 @@ export function ladderOf(
   { unit, ladder, mark }: Measures,
   textScale: number,
 ): Ladder {
-  const left = 76 * textScale; // "100 white" stands before the rungs
+  const isNarrow = ladder < narrowPx * textScale;
+  const left = (isNarrow ? 40 : 76) * textScale; // "white 100" stands before the rungs
   const room = Math.max(ladder - left, leastColumnPx * textScale);
   const fit = Math.max(1, Math.floor(room / (leastColumnPx * textScale)));
   const runs = Math.ceil(entries.length / fit);
@@ -73,7 +90,11 @@ export function ladderOf(
   return {
     width,
     height: runs * staveHeight,
-    rungs: lightnesses.map((l) => ({ l, y: y(l) })),
+    rungs: lightnesses.map((l) => ({
+      l,
+      y: y(l),
+      text: unit * 20 < 17 * textScale && !isEnd(l) ? "" : rungText(l, isNarrow),
+    })),
     staves: chunks(entries, perStave).map((run, index) => ({
       key: run[0]?.line ?? String(index),
       top: index * staveHeight,

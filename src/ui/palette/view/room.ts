@@ -17,7 +17,7 @@ export type Measures = Readonly<{
   unit: number;
   /** Half a mark's width. */
   mark: number;
-  /** Room for the hue words, at the sides and above and below. */
+  /** Room for the hue words, at the sides and above and below; large text on little room reaches over the ring. */
   side: number;
   edge: number;
   /** Width of the ladder with its figures. */
@@ -39,7 +39,7 @@ const ringFor = (entries: readonly Entry[]): number =>
 /** With the least ring at 50, the ladder's hundred steps are never taller than the disc is wide. */
 export function measuresFor(entries: readonly Entry[], { width, textScale }: Room): Measures {
   const beside = width >= besidePx * textScale;
-  const side = 44 * textScale;
+  const side = Math.min(44 * textScale, width * 0.16);
   const room = beside ? width * 0.54 : width;
   const radius = Math.max(Math.min(mostRadius, room / 2 - side), 72);
   const most = ringFor(entries);
@@ -49,7 +49,7 @@ export function measuresFor(entries: readonly Entry[], { width, textScale }: Roo
     most,
     radius,
     unit: radius / most,
-    mark: radius > 150 ? 5 : 4.5,
+    mark: radius > 150 ? 5 : 4.25,
     side,
     edge: 26 * textScale,
     ladder: beside ? width - disc - gapPx : width,
