@@ -139,8 +139,16 @@ describe("the sentence", () => {
   });
 
   it("never prints a minus nought", () => {
-    const { rows } = viewOf(played(1, "#808080", "#7f7f7f"), played(2, "#ffffff", "#000000"));
-    expect(JSON.stringify(rows)).not.toContain("\u22120.0");
+    const grey = {
+      family: "paint" as const,
+      name: "Grey",
+      colour: { lab: [50, -0.01, -0.04] as [number, number, number] },
+    };
+    const { rows } = viewOf(
+      { ...played(1, "#808080", "#7f7f7f"), supply: grey },
+      played(2, "#ffffff", "#000000"),
+    );
+    expect(rows[0]?.kitLab).toBe("L 50.0, a 0.0, b 0.0");
   });
 });
 
@@ -175,6 +183,14 @@ describe("the disc and the ladder", () => {
     for (const { kit, kitHex } of ladder.staves.flatMap(({ columns }) => columns)) {
       expect(kit.y).toBeCloseTo(bottom - (lch(parse(kitHex))?.l ?? Number.NaN) * unit, 1);
     }
+  });
+
+  it("keeps to that scale with greys alone", () => {
+    const greys = viewOf(played(1, "#808080", "#858585"), played(2, "#404040"));
+    const { disc, ladder } = layoutOf(greys, { width: 1027, textScale: 1 });
+    expect((ladder.rungs.at(-1)?.y ?? 0) - (ladder.rungs[0]?.y ?? 0)).toBeLessThanOrEqual(
+      2 * disc.radius + 1e-9,
+    );
   });
 
   it("names the hues where the engine's own names have them", () => {
@@ -257,6 +273,12 @@ describe("the numbers", () => {
     expect(single?.at.y).toBeCloseTo(100, 9); // on the wished side: straight away from its partner
     expect(single?.at.x).toBeGreaterThan(100);
     expect(placed.some(({ stray }) => stray)).toBe(true);
+    const tight = {
+      ...around,
+      frame: { left: 0, top: 0, right: 108, bottom: 200 },
+      marks: [{ at, owner: 0 }],
+    };
+    expect(placeLabels([wish(100)], 6, tight)[0]?.box.right).toBeLessThanOrEqual(108);
   });
 
   it("come out the same each time", () => {

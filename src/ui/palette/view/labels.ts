@@ -58,34 +58,41 @@ function isDoubtful({ at }: Tried, wish: Wish, owner: number, marks: readonly Ow
   return marks.some((mark) => mark.owner !== owner && distance(at, mark.at) < own);
 }
 
-type Setting = Readonly<{ around: Around; hard: readonly Box[]; wishes: readonly Wish[] }>;
+type Setting = Readonly<{ around: Around; hard: readonly Box[] }>;
 
-/** How badly a label stands: on other things, out of the frame, across lines, far off, on the wrong side. */
-function cost(
-  place: Tried,
-  owner: number,
-  { around, hard, wishes }: Setting,
-  labels: readonly Box[],
-): number {
-  const on = (boxes: readonly Box[]) => boxes.reduce((sum, box) => sum + overlap(place.box, box), 0);
+const shared = (box: Box, others: readonly Box[]): number =>
+  others.reduce((sum, other) => sum + overlap(box, other), 0);
+
+/** How badly a label stands, but for other labels: on things, out of the frame, across lines, far off. */
+function costAlone(place: Tried, wish: Wish, owner: number, { around, hard }: Setting): number {
   const across = around.soft.filter((line) => crosses(line, place.box)).length;
-  const wish = wishes[owner];
-  const doubt = wish && isDoubtful(place, wish, owner, around.marks) ? 24 : 0;
   return (
-    on(labels) * 40 +
-    on(hard) * 15 +
+    shared(place.box, hard) * 15 +
     beyond(place.box, around.frame) * 400 +
     across * 60 +
-    doubt +
+    (isDoubtful(place, wish, owner, around.marks) ? 24 : 0) +
     place.reach * 3 +
     place.turn * 2
   );
 }
 
-/** The best place for one label, the others standing where they do. */
-function best(tried: readonly Tried[], owner: number, setting: Setting, labels: readonly Box[]) {
-  const costs = tried.map((place) => cost(place, owner, setting, labels));
-  return tried[costs.indexOf(Math.min(...costs))];
+/** Everywhere a label may stand, the best first, were it alone. */
+const optionsFor = (wish: Wish, owner: number, mark: number, setting: Setting): readonly Option[] =>
+  placesFor(wish, mark)
+    .map((place) => ({ place, cost: costAlone(place, wish, owner, setting) }))
+    .toSorted((one, other) => one.cost - other.cost);
+
+type Option = Readonly<{ place: Tried; cost: number }>;
+
+/** The best place, the other labels standing where they do. */
+function bestBeside(options: readonly Option[], labels: readonly Box[]): Tried | undefined {
+  let [best, least]: [Tried | undefined, number] = [undefined, Infinity];
+  for (const { place, cost } of options) {
+    if (cost >= least) break; // sorted: nothing after it can do better
+    const whole = cost + shared(place.box, labels) * 40;
+    if (whole < least) [best, least] = [place, whole];
+  }
+  return best;
 }
 
 const asPlaced = (place: Tried, wish: Wish, owner: number, marks: readonly OwnedMark[]): LabelPlace => ({
@@ -101,14 +108,13 @@ const asPlaced = (place: Tried, wish: Wish, owner: number, marks: readonly Owned
  * @returns one place for each wish
  */
 export function placeLabels(wishes: readonly Wish[], mark: number, around: Around): readonly LabelPlace[] {
-  const tried = wishes.map((wish) => placesFor(wish, mark));
   const hard = [...around.marks.map(({ at }) => boxAround(at, mark)), ...around.words];
-  const setting = { around, hard, wishes };
+  const options = wishes.map((wish, owner) => optionsFor(wish, owner, mark, { around, hard }));
   const placed: (Tried | undefined)[] = wishes.map(() => undefined);
   for (let round = 0; round < rounds; round++) {
-    for (const [index, places] of tried.entries()) {
+    for (const [index, own] of options.entries()) {
       const others = placed.flatMap((one, other) => (one && other !== index ? [one.box] : []));
-      placed[index] = best(places, index, setting, others);
+      placed[index] = bestBeside(own, others);
     }
   }
   return wishes.flatMap((wish, index) => {
