@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { classes, Section, Why } from "../parts/index.ts";
+import { useRoom } from "../parts/use-room.ts";
 import { format } from "../words/index.ts";
 import { paletteWords as words } from "../words/palette.ts";
-import { useRoom } from "../worth/use-room.ts";
 import { ColoursTable } from "./colours-table.tsx";
 import { Disc } from "./disc.tsx";
 import { Ladder } from "./ladder.tsx";

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
+import { useRoom } from "../parts/use-room.ts";
 import { Swatch } from "../swatch/index.ts";
 import { format } from "../words/index.ts";
 import styles from "./chart.module.css";
-import { useRoom } from "./use-room.ts";
 import type { Chart as ChartView } from "./view/chart.ts";
 import { hatchPath } from "./view/hatch.ts";
 import { type Layout, layoutOf, type PlacedRow, type PlacedTier } from "./view/layout.ts";

@@ -1,10 +1,11 @@
 import { type ReactNode, useId, useMemo, useState } from "react";
 import { Button, ButtonLink, type Column, classes, Section, Table } from "../parts/index.ts";
+import { isCompact } from "../parts/room.ts";
+import { useRoom } from "../parts/use-room.ts";
 import { Swatch } from "../swatch/index.ts";
 import { words as common } from "../words/index.ts";
 import { worthWords } from "../words/worth.ts";
 import { copyTable } from "./copy.ts";
-import { isCompact, useRoom } from "./use-room.ts";
 import { copiedLines } from "./view/copied.ts";
 import { type LinePrice, type LineRow, lineRows, lineTotals } from "./view/lines.ts";
 import type { Scene } from "./view/scene.ts";

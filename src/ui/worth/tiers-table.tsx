@@ -1,9 +1,10 @@
 import { useId, useMemo, useState } from "react";
 import { Button, ButtonLink, type Column, Empty, Section, Table, WhyButton } from "../parts/index.ts";
+import { isCompact } from "../parts/room.ts";
+import { useRoom } from "../parts/use-room.ts";
 import { worthWords } from "../words/worth.ts";
 import { copyTable } from "./copy.ts";
 import { Making } from "./making.tsx";
-import { isCompact, useRoom } from "./use-room.ts";
 import { shareText } from "./view/beside.ts";
 import { copiedTiers } from "./view/copied.ts";
 import type { Scene } from "./view/scene.ts";

@@ -1,4 +1,4 @@
-import type { Room } from "../../worth/view/layout.ts";
+import type { Room } from "../../parts/room.ts";
 import type { Entry } from "./entries.ts";
 
 export type { Room };

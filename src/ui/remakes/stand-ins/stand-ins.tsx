@@ -68,8 +68,8 @@ export function StandIns({ subject }: Readonly<{ subject: Subject }>) {
       <Rules subject={subject} acts={acts} />
       <Ways view={view} way={way} acts={acts} onWay={(next) => setWay(next === "palette" ? next : null)} />
       <Rows subject={subject} match={match} rows={view.rows} acts={acts} washed={washed} onAct={noteFocus} />
-      <PalettePicture rows={view.rows} />
       <Fetch subject={subject} match={match} acts={acts} />
+      <PalettePicture rows={view.rows} />
     </RemakeFrame>
   );
 }

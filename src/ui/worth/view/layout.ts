@@ -1,8 +1,6 @@
+import type { Room } from "../../parts/room.ts";
 import type { Formatter } from "../../words/index.ts";
 import type { Chart, ChartRow, ChartTier, Piece } from "./chart.ts";
-
-/** The room there is: px of width, and how much larger than 16 px the reader's own text is. */
-export type Room = Readonly<{ width: number; textScale: number }>;
 
 /** One swatch of a row, in px. `label` is its line's number where there is room for it. */
 export type Placed = Readonly<{

@@ -1,5 +1,5 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from "react";
-import type { Room } from "./view/layout.ts";
+import type { Room } from "./room.ts";
 
 const textScale = (): number =>
   Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1;
@@ -22,15 +22,4 @@ export function useRoom(): readonly [RefObject<HTMLDivElement | null>, Room | nu
     return () => watcher.disconnect();
   }, []);
   return [ref, room];
-}
-
-/** Below this, in rem, a table of many columns would break its words up; above `stacked` it is still a table. */
-const compactBelow = 50;
-const stackedBelow = 35;
-
-/** Whether a table has room for its most important columns only. */
-export function isCompact(room: Room | null): boolean {
-  if (!room) return false;
-  const rem = room.width / (16 * room.textScale);
-  return rem >= stackedBelow && rem < compactBelow;
 }
