@@ -1,0 +1,72 @@
+// Takes the pictures of docs/pictures from the built app with the sample in it (npm run pictures).
+import { mkdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { chromium } from "playwright-core";
+import { build, preview } from "vite";
+import { findChromium } from "./chromium.mjs";
+
+const folder = fileURLToPath(new URL("../../docs/pictures/", import.meta.url));
+const wide = { width: 1440, height: 1000 };
+const phone = { width: 390, height: 844 };
+const standIns = "/remakes/rm-low-light/stand-ins";
+const worth = "/kits/sp-2026-04/worth";
+
+const pictures = [
+  ["desk", "/", wide, "light"],
+  ["kits", "/kits", wide, "light"],
+  ["contents", "/kits/sp-2026-04/contents", wide, "light"],
+  ["prices", "/kits/sp-2026-04/prices", wide, "light"],
+  ["worth", worth, wide, "light"],
+  ["stash", "/stash", wide, "light"],
+  ["stand-ins", standIns, wide, "light"],
+  ["bench", "/remakes/rm-slow-thaw/bench", wide, "light"],
+  ["verdict", "/remakes/rm-slow-thaw/verdict", wide, "light"],
+  ["write-up", "/remakes/rm-slow-thaw/write-up", wide, "light"],
+  ["markets", "/markets", wide, "light"],
+  ["keep-safe", "/keep-safe", wide, "light"],
+  ["stand-ins-dark", standIns, wide, "dark"],
+  ["worth-dark", worth, wide, "dark"],
+  ["stand-ins-phone", standIns, phone, "light"],
+  ["worth-phone", worth, phone, "light"],
+  ["stash-phone", "/stash", phone, "dark"],
+];
+
+async function withSample(browser, base, viewport, colorScheme) {
+  const context = await browser.newContext({
+    viewport,
+    colorScheme,
+    locale: "en-IE",
+    timezoneId: "Europe/Stockholm",
+  });
+  const page = await context.newPage();
+  await page.clock.setFixedTime(new Date("2026-05-07T19:14:00Z"));
+  await page.goto(base);
+  await page.getByRole("button", { name: "Try the sample" }).click();
+  await page
+    .getByText(/^Saved/)
+    .first()
+    .waitFor();
+  return page;
+}
+
+await build({ logLevel: "warn" });
+const server = await preview({ logLevel: "warn", preview: { port: 4395 } });
+const browser = await chromium.launch({
+  executablePath: await findChromium(),
+  args: ["--no-sandbox", "--disable-gpu"],
+});
+mkdirSync(folder, { recursive: true });
+const base = server.resolvedUrls?.local[0] ?? "http://127.0.0.1:4395/";
+const pages = new Map();
+for (const [name, path, viewport, scheme] of pictures) {
+  const key = `${viewport.width} ${scheme}`;
+  const page = pages.get(key) ?? (await withSample(browser, base, viewport, scheme));
+  pages.set(key, page);
+  await page.goto(new URL(path, base).href);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  await page.evaluate(() => document.fonts.ready);
+  await page.screenshot({ path: `${folder}${name}.png`, animations: "disabled" });
+  console.log(`docs/pictures/${name}.png`);
+}
+await browser.close();
+await server.close();
