@@ -49,6 +49,7 @@ const app = defineConfig({
     target: "es2022",
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    manifest: true,
     license: { fileName: "third-party-licences.md" },
   },
   preview: { host: "127.0.0.1", port: 4317, strictPort: true, headers },
