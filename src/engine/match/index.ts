@@ -10,7 +10,7 @@ export type { MatchKit } from "./board.ts";
 export { type CoverageInput, type Covered, coverage } from "./coverage.ts";
 export type { Cut } from "./cut.ts";
 export { likenessDoc } from "./doc.ts";
-export { traitLabel } from "./labels.ts";
+export { familyLabel, traitLabel } from "./labels.ts";
 export {
   type Candidate,
   type KitMatch,

@@ -1,25 +1,4 @@
-const small = [
-  "no",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
-const spelled = (n: number): string => small[n] ?? String(n);
-const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-
-/** A name inside a sentence: "flat brush" of "Flat brush". Names that begin with two capitals stay. */
-const within = (name: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
+import { listed, spelled, within } from "./say.ts";
 
 const things = (n: number): string => (n === 1 ? "1 thing in the stash" : `${n} things in the stash`);
 const kits = (n: number): string => (n === 1 ? "1 kit" : `${n} kits`);

@@ -1,33 +1,13 @@
-const small = [
-  "none",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
+import { capital, listed, spelled as spelledOr } from "./say.ts";
 
-/** A count in words up to twelve, in figures above. */
-const spelled = (count: number): string => small[count] ?? String(count);
-const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+const spelled = (count: number): string => spelledOr(count, "none");
 const several = (count: number, one: string, many = `${one}s`): string =>
   count === 1 ? `one ${one}` : `${spelled(count)} ${many}`;
-
-/** "a", "a and b", "a, b and c". */
-const joined = (texts: readonly string[]): string =>
-  texts.length < 2 ? (texts[0] ?? "") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
 
 /** The words of the kits, in English. */
 export const kitsWords = {
   spelled,
-  joined,
+  joined: listed,
 
   list: {
     title: "Kits",
@@ -36,7 +16,7 @@ export const kitsWords = {
     leadAllBegun: "Every kit logged here has been taken up.",
     leadNoLines: "Put in what a kit held, and it says how well you could make it up.",
     count: (count: number, remade: number) =>
-      `${upper(several(count, "kit"))} logged${remade > 0 ? `, ${spelled(remade)} remade` : ""}.`,
+      `${capital(several(count, "kit"))} logged${remade > 0 ? `, ${spelled(remade)} remade` : ""}.`,
     newest: "Newest first",
     could: "Could I make this up?",
     ofHundred: "of 100",
@@ -90,7 +70,7 @@ export const kitsWords = {
     leadNone: "What was in it?",
     doubt: (count: number) => `Sources differ on ${spelled(count)} of them.`,
     noColour: (count: number) =>
-      count === 1 ? "One has no colour yet." : `${upper(spelled(count))} have no colour yet.`,
+      count === 1 ? "One has no colour yet." : `${capital(spelled(count))} have no colour yet.`,
     list: "What was in it",
     corrected: (date: string, text: string) => `Corrected by the maker on ${date}: ${text}`,
     change: "change",
@@ -103,7 +83,7 @@ export const kitsWords = {
     added: (number: number, name: string) => `Line ${number} added: ${name}`,
     differ: "Sources differ.",
     sure: { seen: "seen", told: "told", believed: "believed", unreadable: "unreadable" },
-    wasSure: (source: string, sure: string) => `${upper(source)}: ${sure}.`,
+    wasSure: (source: string, sure: string) => `${capital(source)}: ${sure}.`,
     says: (source: string, value: string) => `${source} says ${value}`,
     alsoSays: (source: string, value: string) => `${source} ${value}`,
     aSource: "somebody",
@@ -131,13 +111,13 @@ export const kitsWords = {
     drawnNone: "no colour yet",
     source: "Where it is known from",
     sure: "How surely",
-    pasted: (count: number) => `${upper(several(count, "line"))} to add`,
+    pasted: (count: number) => `${capital(several(count, "line"))} to add`,
     pastedText:
       "This is how each was understood. Take out what does not belong; the rest can be put right once it is in.",
     addAll: (count: number) => (count === 1 ? "Add this line" : `Add all ${spelled(count)} lines`),
     takeOut: "take out",
     drop: "Add none of them",
-    allAdded: (count: number) => `${upper(several(count, "line"))} added`,
+    allAdded: (count: number) => `${capital(several(count, "line"))} added`,
   },
 
   line: {
@@ -224,14 +204,14 @@ export const kitsWords = {
         ? count === 1
           ? `The one thing in it still needs a price in ${market}.`
           : `All ${spelled(count)} still need a price in ${market}.`
-        : `${upper(spelled(missing))} of ${spelled(count)} still ${missing === 1 ? "needs" : "need"} a price in ${market}.`,
+        : `${capital(spelled(missing))} of ${spelled(count)} still ${missing === 1 ? "needs" : "need"} a price in ${market}.`,
     waiting: (waiting: number, count: number, market: string) =>
       waiting === count
         ? `All wait for an exchange rate in ${market}.`
-        : `${upper(spelled(waiting))} of ${spelled(count)} ${waiting === 1 ? "waits" : "wait"} for an exchange rate in ${market}.`,
+        : `${capital(spelled(waiting))} of ${spelled(count)} ${waiting === 1 ? "waits" : "wait"} for an exchange rate in ${market}.`,
     elsewhere: (market: string, missing: number) =>
       missing === 0 ? `none in ${market}` : `${spelled(missing)} in ${market}`,
-    others: (parts: readonly string[]) => `Elsewhere: ${joined(parts)}.`,
+    others: (parts: readonly string[]) => `Elsewhere: ${listed(parts)}.`,
     noLines: "Nothing to price yet",
     noLinesText: "Put in what the kit held, and each line can be given the prices you find.",
     toContents: "Put in the contents",

@@ -1,12 +1,10 @@
-/** "a", "a and b", "a, b and c". */
-const joined = (texts: readonly string[]): string =>
-  texts.length < 2 ? (texts[0] ?? "") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
+import { listed } from "./say.ts";
 
 const several = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
 
 /** The words of Markets, in English. */
 export const marketsWords = {
-  joined,
+  joined: listed,
   title: "Markets",
   change: "change",
   close: "close",
@@ -17,7 +15,7 @@ export const marketsWords = {
   percent: "%",
 
   lead: {
-    reported: (names: readonly string[]) => `Worth is counted for ${joined(names)}.`,
+    reported: (names: readonly string[]) => `Worth is counted for ${listed(names)}.`,
     none: "No market yet: worth needs one to be counted for.",
     rates: (date: string) => `Rates reach to ${date}.`,
     noRates: "There are no exchange rates yet.",
@@ -54,7 +52,7 @@ export const marketsWords = {
         ...(shops > 0 ? [several(shops, "shop")] : []),
         ...(prices > 0 ? [`${several(prices, "price")} found there`] : []),
       ];
-      return `Removed ${name}${too.length > 0 ? `, with ${joined(too)}` : ""}`;
+      return `Removed ${name}${too.length > 0 ? `, with ${listed(too)}` : ""}`;
     },
   },
 
@@ -63,7 +61,7 @@ export const marketsWords = {
     from: "For parcels from",
     any: "any other market",
     these: "only these",
-    fromNames: (names: readonly string[]) => `From ${joined(names)}`,
+    fromNames: (names: readonly string[]) => `From ${listed(names)}`,
     fromAny: "From anywhere else",
     fromNobody: "From no market yet",
     duty: "Duty",
@@ -116,7 +114,7 @@ export const marketsWords = {
     odd: "Look at these",
     oddText: (date: string, notice: string) => `${date}: ${notice}.`,
     missing: (kit: string, date: string, codes: readonly string[]) =>
-      `${kit} counts prices as of ${date}, and no rates reach it for ${joined(codes)}.`,
+      `${kit} counts prices as of ${date}, and no rates reach it for ${listed(codes)}.`,
     stale: (kit: string, date: string, rates: string) =>
       `${kit} counts prices as of ${date}, but the newest rates before that are of ${rates}.`,
   },
@@ -130,7 +128,7 @@ export const marketsWords = {
     keep: "Keep",
     why: "Why",
     newest: "the newest",
-    needed: (kits: readonly string[]) => `for ${joined(kits)}`,
+    needed: (kits: readonly string[]) => `for ${listed(kits)}`,
     wished: "asked for",
     replaces: "in place of what is here",
     same: "here already, the same",

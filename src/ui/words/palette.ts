@@ -1,8 +1,6 @@
-/** The words of the palette as a picture, in English. */
+import { listed } from "./say.ts";
 
-/** "a", "a and b", "a, b and c". */
-const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+/** The words of the palette as a picture, in English. */
 
 const palette = {
   title: "The palette",

@@ -1,34 +1,6 @@
-/** The words of the Remakes place, in English. */
+import { capital, listed, spelled, within } from "./say.ts";
 
-const small = [
-  "no",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
-
-/** A count in words as far as people write it so: "seven", "14". */
-const count = (n: number): string => small[n] ?? String(n);
-
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-const things = (n: number, one: string, many: string): string => `${count(n)} ${n === 1 ? one : many}`;
-
-/** "a", "a and b", "a, b and c". */
-const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-
-/** A name inside a sentence: "flat brush" of "Flat brush". Names that begin with two capitals stay. */
-const within = (name: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
+const things = (n: number, one: string, many: string): string => `${spelled(n)} ${n === 1 ? one : many}`;
 
 const remakes = {
   tabs: { "stand-ins": "Stand-ins", bench: "Bench", verdict: "Verdict", "write-up": "Write-up" },
@@ -71,7 +43,7 @@ const remakes = {
     lead: (open: number, done: number) =>
       open === 0
         ? `${capital(things(done, "remake", "remakes"))} finished, none under way.`
-        : `${capital(things(open, "remake", "remakes"))} under way${done > 0 ? `, ${count(done)} finished` : ""}.`,
+        : `${capital(things(open, "remake", "remakes"))} under way${done > 0 ? `, ${spelled(done)} finished` : ""}.`,
     caption: "Remakes",
     kit: "Kit",
     maker: "Sent by",
@@ -105,15 +77,15 @@ const remakes = {
       filled === all
         ? all === 1
           ? "The one item has a stand-in."
-          : `All ${count(all)} have a stand-in.`
-        : `${capital(count(filled))} of ${count(all)} have a stand-in.`,
+          : `All ${spelled(all)} have a stand-in.`
+        : `${capital(spelled(filled))} of ${spelled(all)} have a stand-in.`,
     gaps: (names: readonly string[]) =>
       names.length > 2
-        ? `Nothing close for ${count(names.length)} of them.`
+        ? `Nothing close for ${spelled(names.length)} of them.`
         : `Nothing close for ${listed(names.map((name) => `the ${within(name)}`))}.`,
     leftOpen: (names: readonly string[]) =>
       names.length > 2
-        ? `${capital(count(names.length))} left out on purpose.`
+        ? `${capital(spelled(names.length))} left out on purpose.`
         : `Left out on purpose: ${listed(names.map(within))}.`,
     emptyTitle: "The stand-ins will be here",
     emptyText: "Log what the kit held, and each item gets its nearest match from your shelves.",
@@ -227,8 +199,8 @@ const remakes = {
     fetch: "Fetch them",
     fetchedSome: (done: number, all: number) =>
       done === all
-        ? `all ${count(all)} fetched`
-        : `${done === 0 ? "none" : count(done)} of ${count(all)} fetched`,
+        ? `all ${spelled(all)} fetched`
+        : `${done === 0 ? "none" : spelled(done)} of ${spelled(all)} fetched`,
     noPlace: "No place noted",
     forLine: (numbers: readonly number[]) =>
       numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
@@ -298,10 +270,10 @@ const remakes = {
       said === 0
         ? "No verdict yet."
         : said === all
-          ? `All ${count(all)} judged.`
-          : `${capital(count(said))} of ${count(all)} judged.`,
+          ? `All ${spelled(all)} judged.`
+          : `${capital(spelled(said))} of ${spelled(all)} judged.`,
     leadMore: (often: number, buy: number) =>
-      `${often === 0 ? "None" : capital(count(often))} you would use often or more, ${count(buy)} you would buy.`,
+      `${often === 0 ? "None" : capital(spelled(often))} you would use often or more, ${spelled(buy)} you would buy.`,
     items: "Item by item",
     use: "Would I use it?",
     notSaid: "not said",

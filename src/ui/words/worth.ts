@@ -1,37 +1,35 @@
-/** "a", "a and b", "a, b and c". */
-const joined = (texts: readonly string[]): string =>
-  texts.length < 2 ? (texts[0] ?? "") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
+import { listed } from "./say.ts";
 
 /** A count of lines that stand without a list or without a shop price. */
 const lines = (count: number): string => (count === 1 ? "One line lacks" : `${count} lines lack`);
 
 /** The words of a kit's worth, in English. */
 export const worthWords = {
-  joined,
+  joined: listed,
   unnamedTier: "Unnamed tier",
 
   finding: {
     every: (market: string) => `In ${market} it pays on every tier, by list and by shop price.`,
     everyShop: (market: string) => `In ${market} it pays on every tier, at shop prices.`,
     one: (market: string) => `In ${market} it pays.`,
-    with: (market: string, tiers: readonly string[]) => `In ${market} it pays with ${joined(tiers)}.`,
+    with: (market: string, tiers: readonly string[]) => `In ${market} it pays with ${listed(tiers)}.`,
     hangs: (market: string, items: readonly string[]) =>
-      `In ${market} it hangs on ${joined(items)} whether it pays.`,
+      `In ${market} it hangs on ${listed(items)} whether it pays.`,
     never: (market: string, tiers: number) =>
       tiers === 1 ? `In ${market} it does not pay.` : `In ${market} it does not pay on any tier.`,
     noTiers: (market: string, total: string) => `In ${market} the contents come to ${total} at shop prices.`,
 
     notWith: (tiers: readonly string[]) =>
-      `${joined(tiers)} ${tiers.length === 1 ? "does" : "do"} not, at shop prices.`,
+      `${listed(tiers)} ${tiers.length === 1 ? "does" : "do"} not, at shop prices.`,
     hangsWith: (tiers: readonly string[], items: readonly string[]) =>
-      `${joined(tiers)} ${tiers.length === 1 ? "hangs" : "hang"} on ${joined(items)}.`,
+      `${listed(tiers)} ${tiers.length === 1 ? "hangs" : "hang"} on ${listed(items)}.`,
     byList: (said: string) => `By list price it ${said}.`,
     wanted: (said: string) => `Counting only what I would use, it ${said}.`,
     sayEvery: "pays on every tier",
     sayPays: "pays",
     sayNot: "does not",
-    sayWith: (tiers: readonly string[]) => `pays with ${joined(tiers)}`,
-    sayHangs: (items: readonly string[]) => `hangs on ${joined(items)}`,
+    sayWith: (tiers: readonly string[]) => `pays with ${listed(tiers)}`,
+    sayHangs: (items: readonly string[]) => `hangs on ${listed(items)}`,
     atLeast: (count: number) => `${lines(count)} a list or a shop price, so every total is “at least”.`,
   },
 
@@ -45,7 +43,7 @@ export const worthWords = {
     free: "Nothing is charged at the border.",
     charged: "Tax and fees at the border are counted in.",
     noRule: (market: string) => `No border rule for ${market} fits, so none is counted.`,
-    notOffered: (tiers: readonly string[]) => `Not offered here: ${joined(tiers)}.`,
+    notOffered: (tiers: readonly string[]) => `Not offered here: ${listed(tiers)}.`,
   },
 
   chart: {

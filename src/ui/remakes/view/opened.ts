@@ -1,6 +1,7 @@
 import { labOf, missWords, plainName } from "../../../engine/colour/index.ts";
 import {
   type Candidate,
+  familyLabel,
   type LineMatch,
   reasonLine,
   type TraceRow,
@@ -9,7 +10,6 @@ import {
 import type { Line } from "../../../engine/price/index.ts";
 import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/index.ts";
 import { format } from "../../words/index.ts";
-import { families } from "../../words/remake-families.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { factsText } from "./facts.ts";
 import { outText, wayIn } from "./left-out.ts";
@@ -137,7 +137,7 @@ export function sumSentence(kit: Supply, mine: Supply, candidate: Candidate): st
   const two = (value: number) => format.number(value, 2, true);
   const parts = [
     words.compared.traits(two(traitsFigure(trace))),
-    factor < 1 ? words.compared.family(two(factor), families[mine.family], families[kit.family]) : "",
+    factor < 1 ? words.compared.family(two(factor), familyLabel(mine.family), familyLabel(kit.family)) : "",
     farFactor < 1 ? words.compared.far(two(farFactor)) : "",
     words.compared.comes(outOfHundred(likeness)),
   ];
