@@ -40,10 +40,11 @@ async function faultsIn(page: Page, rules: "all" | "colour"): Promise<readonly s
   );
 }
 
-/** The faults of the open page in every look. */
-async function faultsInAll(page: Page): Promise<readonly string[]> {
+/** The faults of the open page in every look; or in a few, where its colours have been looked at elsewhere. */
+async function faultsInAll(page: Page, which: "all" | "few" = "all"): Promise<readonly string[]> {
   const found: string[] = [];
   for (const { name, width, media, rules } of looks) {
+    if (which === "few" && rules !== "all") continue;
     await setWindow(page, width);
     await page.emulateMedia({ ...plainMedia, ...media });
     found.push(...(await faultsIn(page, rules)).map((fault) => `at ${name}: ${fault}`));
@@ -71,7 +72,7 @@ for (const address of addresses)
 for (const address of plainPlaces)
   atFirst(`axe finds nothing at ${address} of an empty notebook`, async ({ page }) => {
     await open(page, address);
-    expect(await faultsInAll(page)).toEqual([]);
+    expect(await faultsInAll(page, "few")).toEqual([]);
   });
 
 type State = Readonly<{ name: string; at: string; act: (page: Page) => Promise<void> }>;
@@ -135,5 +136,5 @@ for (const { name, at, act } of states)
     await letWritesFail(context);
     await open(page, at);
     await act(page);
-    expect(await faultsInAll(page)).toEqual([]);
+    expect(await faultsInAll(page, "few")).toEqual([]);
   });

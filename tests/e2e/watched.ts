@@ -4,8 +4,8 @@ import { type BrowserContext, test as base, expect } from "@playwright/test";
 export type Watch = readonly string[];
 
 /**
- * Watches every page of a context for violations of the content policy, requests that leave the origin, and
- * errors nobody caught.
+ * Watches every page of a context for violations of the content policy, requests that leave the origin, errors
+ * nobody caught, and writing to the disk that does not wait for the disk.
  */
 export async function watch(context: BrowserContext, baseURL: string): Promise<Watch> {
   const wrong: string[] = [];
@@ -15,6 +15,14 @@ export async function watch(context: BrowserContext, baseURL: string): Promise<W
         `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
       );
     });
+    const { transaction } = IDBDatabase.prototype;
+    IDBDatabase.prototype.transaction = function (...args) {
+      const opened = transaction.apply(this, args);
+      const { mode, durability } = opened;
+      if (mode === "readwrite" && durability !== "strict")
+        console.error(`a ${durability} transaction writes`);
+      return opened;
+    };
   });
   context.on("request", (request) => {
     const url = new URL(request.url());
@@ -29,8 +37,8 @@ export async function watch(context: BrowserContext, baseURL: string): Promise<W
 }
 
 /**
- * A test whose page is watched: a violation of the content policy, a request that leaves the origin, or an
- * error nobody caught fails it (quality bar X1, X2).
+ * A test whose page is watched: a violation of the content policy, a request that leaves the origin, an error
+ * nobody caught, or a transaction that is not strict fails it (quality bar X1, X2, D1).
  */
 export const test = base.extend<{ watched: undefined }>({
   watched: [

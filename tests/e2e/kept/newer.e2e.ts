@@ -17,7 +17,7 @@ const stampAsNewer = (page: Page): Promise<void> =>
         opening.onerror = () => fail(opening.error);
         opening.onsuccess = () => {
           const db = opening.result;
-          const writing = db.transaction("meta", "readwrite");
+          const writing = db.transaction("meta", "readwrite", { durability: "strict" });
           writing.objectStore("meta").put({ key: "stamp", schema: 2, minimumWriter: 2 });
           writing.oncomplete = () => {
             db.close();

@@ -3,7 +3,7 @@ import { canonicalJson, readWorkbook, type Workbook } from "../../../src/engine/
 import { sampleBook } from "../../unit/sample.ts";
 import { open } from "../places.ts";
 import { expect, test } from "../with-sample.ts";
-import { item, writeNote } from "./item.ts";
+import { item, keepNote } from "./item.ts";
 import { bookIn, rowsIn } from "./rows.ts";
 
 /** A copy's text as a workbook, without the stamp that a copy has over one. */
@@ -13,19 +13,19 @@ function plain(text: string): Workbook {
   return { ...reading.workbook, backup: undefined };
 }
 
+const note = "a note of my own: “ß” \u2028 🎨";
+
 // Quality bar D7 and D8.
 test("a copy brings back everything after everything is removed, to the letter", async ({ page }) => {
   await open(page, item);
-  await writeNote(page, "a note of my own: “ß” 🎨 \u2028");
+  await keepNote(page, note);
   await open(page, "/keep-safe");
   const saving = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save a copy", exact: true }).click();
   const download = await saving;
   const path = await download.path();
   const copy = plain(await readFile(path, "utf8"));
-  const mine = sampleBook().stash?.map((own) =>
-    own.id === "st-001" ? { ...own, note: "a note of my own: “ß” 🎨 \u2028".trim() } : own,
-  );
+  const mine = sampleBook().stash?.map((own) => (own.id === "st-001" ? { ...own, note } : own));
   expect(canonicalJson(copy)).toBe(canonicalJson({ ...sampleBook(), sample: true, stash: mine }));
 
   await page.getByRole("button", { name: "Remove everything" }).click();

@@ -1,6 +1,6 @@
 import { open, step } from "../places.ts";
 import { expect, test } from "../with-sample.ts";
-import { item, keptNote, noteOf, savedWord, writeNote } from "./item.ts";
+import { item, keepNote, keptNote, noteOf, savedWord, writeNote } from "./item.ts";
 import { actsIn, rowsIn } from "./rows.ts";
 import { seenIn, spyOnTransactions } from "./spies.ts";
 
@@ -54,12 +54,12 @@ test("is called saved only once it is on the disk", async ({ page, context }) =>
 // Quality bar D12.
 test("can be taken back and done again after a reload", async ({ page }) => {
   await open(page, item);
-  await writeNote(page, "first");
-  await writeNote(page, "second");
+  await keepNote(page, "first");
+  await keepNote(page, "second");
   await open(page, item);
   await expect(noteOf(page)).toHaveValue("second");
   await page.keyboard.press("Control+z");
-  await expect(noteOf(page)).toHaveValue("first");
+  await expect(noteOf(page)).toHaveValue("first"); // undo is kept before it is shown
   await open(page, item);
   await page.keyboard.press("Control+z");
   await expect(noteOf(page)).toHaveValue("");

@@ -2,6 +2,7 @@ import type { Page } from "@playwright/test";
 
 /** Ways to run, load, draw or send something that is not ours, in markup. */
 const inMarkup = `
+  <base href="https://elsewhere.test/">
   <script>ran.push("inline script")</script>
   <script src="data:text/javascript,ran.push('script from data')"></script>
   <script src="https://elsewhere.test/script.js"></script>
@@ -10,7 +11,6 @@ const inMarkup = `
   <a id="link" href="javascript:void ran.push('address of script')">link</a>
   <p id="attribute" style="position: fixed">styled</p>
   <style>#tag { position: fixed }</style><p id="tag">styled</p>
-  <base href="https://elsewhere.test/">
   <iframe name="sink"></iframe>
   <form id="form" action="/sent" target="sink"><input name="word" value="secret"></form>`;
 
