@@ -1,5 +1,6 @@
 import { type ActDraft, perform, redo, type Stored, undo, useBook } from "../../store/index.ts";
 import { clearNotice, notify } from "../parts/index.ts";
+import { asDone } from "../words/done.ts";
 import { words } from "../words/index.ts";
 
 /** Says what went wrong with an act. Faults of the disk are said by the frame, for as long as they last. */
@@ -16,7 +17,7 @@ function tellFault(done: Stored<null>): boolean {
  * @param told what is said, or null for small changes that show by themselves, such as a word corrected
  * @returns whether it was kept
  */
-export async function doAct(draft: ActDraft, told: string | null = draft.label): Promise<boolean> {
+export async function doAct(draft: ActDraft, told: string | null = asDone(draft.label)): Promise<boolean> {
   const kept = tellFault(await perform(draft));
   if (kept && told !== null) notify(told, () => void undoLast());
   if (kept && told === null) clearNotice(); // its Undo would now take back something else
