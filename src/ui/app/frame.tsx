@@ -43,8 +43,8 @@ export function Frame({ route, saved, children }: Props) {
         <main id="page" tabIndex={-1} className={styles.main}>
           {children}
         </main>
-        <Notices />
       </div>
+      <Notices />
       <ForeEdge current={placeOf(route)} />
     </div>
   );
