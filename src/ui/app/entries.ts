@@ -32,7 +32,7 @@ export type Findable = Readonly<{
     | undefined;
 }>;
 
-const shownAtOnce = 12;
+export const shownAtOnce = 12;
 
 const leads = (key: string, kind: Entry["kind"], name: string, to: Target, fact?: string | null): Entry => ({
   key,

@@ -1,9 +1,12 @@
-import { useId, useRef, useState } from "react";
+import { useId, useMemo, useRef, useState } from "react";
+import type { StashItem } from "../../engine/supply/index.ts";
+import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
-import { type Entry, findEntries } from "./entries.ts";
+import { type Entry, findEntries, shownAtOnce } from "./entries.ts";
 import styles from "./finder.module.css";
 import { useKey } from "./keys.ts";
+import { nearColours } from "./near-colours.ts";
 import { useEntries } from "./use-entries.ts";
 
 /** The one search field: finds kits, supplies, remakes, places and acts by name, and goes there. */
@@ -12,7 +15,8 @@ export function Finder() {
   const field = useRef<HTMLInputElement>(null);
   const [text, setText] = useState("");
   const entries = useEntries();
-  const found = text.trim() === "" ? [] : findEntries(entries, text);
+  const stash = useBook((state) => state.book.stash);
+  const found = useMemo(() => foundFor(entries, stash ?? [], text), [entries, stash, text]);
   const box = useCombobox({
     count: found.length,
     onPick: (index) => {
@@ -65,6 +69,14 @@ export function Finder() {
       </span>
     </search>
   );
+}
+
+/** What is called so, then what is nearest where the text is a colour. */
+function foundFor(entries: readonly Entry[], stash: readonly StashItem[], text: string): readonly Entry[] {
+  if (text.trim() === "") return [];
+  const named = findEntries(entries, text);
+  const near = nearColours(stash, text).filter(({ key }) => named.every((entry) => entry.key !== key));
+  return [...named, ...near].slice(0, shownAtOnce);
 }
 
 function EntryText({ entry }: Readonly<{ entry: Entry }>) {

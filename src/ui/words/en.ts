@@ -21,11 +21,12 @@ export const en = {
     title === place ? `${title} - Understudy` : `${title} - ${place} - Understudy`,
 
   find: {
-    label: "Find a kit, a supply, an act",
+    label: "Find a kit, a supply, a maker, a colour, an act",
     short: "Find",
     key: "/",
     none: (text: string) => `Nothing is called “${text}”`,
     found: (count: number) => (count === 1 ? "1 found" : `${count} found`),
+    apart: (figure: string) => `${figure} apart`,
     kinds: { place: "place", kit: "kit", stash: "in the stash", remake: "remake", act: "do this" },
     keysOff: "Turn single-key shortcuts off",
     keysOn: "Turn single-key shortcuts on",

@@ -1,0 +1,35 @@
+import { deltaE2000, type Lab, labFromHex, labOf, parseColour } from "../../engine/colour/index.ts";
+import { hexOfWord, type StashItem } from "../../engine/supply/index.ts";
+import { words } from "../words/index.ts";
+import type { Entry } from "./entries.ts";
+import { go } from "./navigate.ts";
+
+const shownAtOnce = 6;
+
+/** The colour a text names: "#6b7d3a", "lab(…)" or words such as "dark blue". Six letters alone are a word. */
+function colourOf(text: string): Lab | null {
+  const parsed = /[#\d]/.test(text) ? parseColour(text) : null;
+  if (parsed?.ok) return parsed.value;
+  const hex = hexOfWord(text);
+  return hex === null ? null : labFromHex(hex);
+}
+
+/** Where the text names a colour: the things owned that are nearest to it by ΔE00, nearest first. */
+export function nearColours(stash: readonly StashItem[], text: string): readonly Entry[] {
+  const wanted = colourOf(text.trim());
+  if (!wanted) return [];
+  return stash
+    .flatMap(({ id, supply }) => {
+      const lab = labOf(supply.colour);
+      return lab ? [{ id, name: supply.name, apart: deltaE2000(wanted, lab) }] : [];
+    })
+    .toSorted((a, b) => a.apart - b.apart)
+    .slice(0, shownAtOnce)
+    .map(({ id, name, apart }) => ({
+      key: `stash ${id}`,
+      kind: "stash",
+      name,
+      fact: words.find.apart(apart.toFixed(1)),
+      run: () => go({ name: "stash-item", id }),
+    }));
+}
