@@ -22,6 +22,7 @@ export function FirstRun() {
       lead={lasting ? words.lead : words.leadGone}
       leadMore={lasting ? words.leadMore : words.leadGoneMore}
     >
+      <p className={styles.what}>{words.what}</p>
       <Section title={<span className="visually-hidden">{words.waysTitle}</span>}>
         <Ways main="sample" />
       </Section>

@@ -7,6 +7,7 @@ const kits = (n: number): string => (n === 1 ? "1 kit" : `${n} kits`);
 export const deskWords = {
   first: {
     title: "A new notebook",
+    what: "Understudy makes up a kit that was once sent out from the supplies you own, says what stands in for what and why, and whether the kit would have been worth its price where you live.",
     lead: "What you enter stays in this browser, on this device.",
     leadMore: "Nothing is sent anywhere. Save a copy now and then: Keep safe does it in one click.",
     leadGone: "This browser keeps nothing here, so what you enter lasts only until this tab is closed.",
