@@ -1,7 +1,8 @@
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
+import { useFocusBack } from "../parts/use-focus.ts";
 import { words } from "../words/index.ts";
 import { kitsWords } from "../words/kits.ts";
 import { KitEntry } from "./kit-entry.tsx";
@@ -14,11 +15,16 @@ const text = kitsWords.list;
 /** All logged kits, newest first, with how well the stash would make each one up. */
 export function KitsPage() {
   const book = useBook((state) => state.book);
-  const [logging, setLogging] = useState(false);
   const view = useMemo(() => kitsView(book), [book]);
-  const start = () => setLogging(true);
-  useOffer(useMemo(() => [{ name: text.start, run: () => setLogging(true) }], []));
   const none = view.rows.length === 0;
+  const [logging, setLogging] = useState(none);
+  const [isAsked, setIsAsked] = useState(false);
+  const startButton = useFocusBack(logging);
+  const start = useCallback(() => {
+    setIsAsked(true);
+    setLogging(true);
+  }, []);
+  useOffer(useMemo(() => [{ name: text.start, run: start }], [start]));
   return (
     <Page
       place={words.places.kits}
@@ -27,7 +33,7 @@ export function KitsPage() {
       leadMore={none ? undefined : view.leadMore}
       acts={
         !logging && (
-          <Button kind="primary" onClick={start}>
+          <Button kind="primary" onClick={start} ref={startButton}>
             {text.start}
           </Button>
         )
@@ -35,10 +41,14 @@ export function KitsPage() {
     >
       {logging && (
         <div className={styles.logging}>
-          <LogKit onClose={() => setLogging(false)} />
+          <LogKit isAsked={isAsked} onClose={() => setLogging(false)} />
         </div>
       )}
-      {none && !logging && <Empty title={text.empty}>{text.emptyText}</Empty>}
+      {none && (
+        <div className={styles.noKits}>
+          <Empty title={text.empty}>{text.emptyText}</Empty>
+        </div>
+      )}
       {!none && (
         <div className={styles.listHead} aria-hidden="true">
           <span>{text.newest}</span>

@@ -3,6 +3,7 @@ import { addKit, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { go } from "../app/navigate.ts";
 import { Acts, Button, Chooser, DateField, Field, FieldRow, Section, Tick } from "../parts/index.ts";
+import { useFirstField } from "../parts/use-focus.ts";
 import { kitsWords } from "../words/kits.ts";
 import { Band } from "./band.tsx";
 import styles from "./kits.module.css";
@@ -12,8 +13,15 @@ import { kitBefore, makersOf, newKit } from "./view/new-kit.ts";
 
 const text = kitsWords.log;
 
+type Props = Readonly<{
+  /** Whether somebody asked for it: then its first field takes the focus. */
+  isAsked: boolean;
+  onClose: () => void;
+}>;
+
 /** Asks for what a kit cannot be without, then opens its contents. */
-export function LogKit({ onClose }: Readonly<{ onClose: () => void }>) {
+export function LogKit({ isAsked, onClose }: Props) {
+  const form = useFirstField(isAsked);
   const kits = useBook((state) => state.book.kits) ?? [];
   const [maker, setMaker] = useState<string | null>(null);
   const [period, setPeriod] = useState<string | null>(null);
@@ -33,7 +41,7 @@ export function LogKit({ onClose }: Readonly<{ onClose: () => void }>) {
     <Band>
       <Section title={text.title}>
         <p className={styles.fact}>{text.text}</p>
-        <div className={styles.log}>
+        <div className={styles.log} ref={form}>
           <FieldRow>
             <Chooser
               label={text.maker}

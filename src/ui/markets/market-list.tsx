@@ -2,7 +2,9 @@ import { useState } from "react";
 import type { Market } from "../../engine/worth/index.ts";
 import { useBook } from "../../store/index.ts";
 import { Band } from "../kits/band.tsx";
+import { classes } from "../parts/classes.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { useFocusBack } from "../parts/use-focus.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import { MarketForm } from "./market-form.tsx";
@@ -20,8 +22,9 @@ export function MarketList() {
   const [open, setOpen] = useState<string | null>(null);
   const [adding, setAdding] = useState(false);
   const rows = (book.markets ?? []).map((market): Row => ({ market, rules: ruleTexts(market, book) }));
+  const addButton = useFocusBack(adding);
   const add = (
-    <Button kind={rows.length === 0 ? "primary" : "quiet"} onClick={() => setAdding(true)}>
+    <Button kind={rows.length === 0 ? "primary" : "quiet"} onClick={() => setAdding(true)} ref={addButton}>
       {words.add}
     </Button>
   );
@@ -58,7 +61,12 @@ export function MarketList() {
 const columnsFor = (open: string | null, setOpen: (id: string | null) => void): readonly Column<Row>[] => [
   { key: "name", head: words.name, names: true, cell: ({ market }) => market.name, width: "18%" },
   { key: "currency", head: words.currency, cell: ({ market }) => market.currency, width: "12%" },
-  { key: "border", head: words.border, stacked: "alone", cell: ({ rules }) => <Rules texts={rules} /> },
+  {
+    key: "border",
+    head: words.border,
+    stacked: "alone",
+    cell: ({ market, rules }) => <Rules texts={rules} changing={market.id === open} />,
+  },
   {
     key: "change",
     head: marketsWords.change,
@@ -75,10 +83,13 @@ const columnsFor = (open: string | null, setOpen: (id: string | null) => void): 
   },
 ];
 
-function Rules({ texts }: Readonly<{ texts: readonly string[] }>) {
+type RulesProps = Readonly<{ texts: readonly string[]; changing: boolean }>;
+
+/** While a rule is changed its sentence keeps room to grow, so that the fields under it stay where they are. */
+function Rules({ texts, changing }: RulesProps) {
   if (texts.length === 0) return <span className={styles.fact}>{words.noRules}</span>;
   return (
-    <ul className={styles.rules}>
+    <ul className={classes(styles.rules, changing && styles.roomy)}>
       {texts.map((text) => (
         <li key={text}>{text}</li>
       ))}

@@ -3,6 +3,7 @@ import { currencyCodes } from "../../engine/money/index.ts";
 import { addRates, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { Acts, Button, Chooser, DateField, Field, FieldRow } from "../parts/index.ts";
+import { useFirstField } from "../parts/use-focus.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
 import { readRateDraft } from "./view/new-rates.ts";
@@ -19,6 +20,7 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
   const [quotes, setQuotes] = useState<ReadonlyMap<string, string>>(new Map());
   const [source, setSource] = useState("");
   const [tried, setTried] = useState(false);
+  const form = useFirstField();
   const codes = [...new Set([...currenciesInUse(book), ...quotes.keys()])].filter((code) => code !== base);
   const read = readRateDraft({ date, base, quotes, source });
   const faultOf = (field: string) => (tried && !read.ok ? read.faults.get(field) : undefined);
@@ -30,7 +32,7 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
     if (read.ok && (await doAct(addRates(read.table)))) onClose();
   };
   return (
-    <div className={styles.form}>
+    <div className={styles.form} ref={form}>
       <FieldRow>
         <DateField
           label={words.date}

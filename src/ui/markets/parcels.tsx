@@ -2,6 +2,7 @@ import { useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { Band } from "../kits/band.tsx";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { useFocusBack } from "../parts/use-focus.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import styles from "./markets.module.css";
@@ -18,8 +19,9 @@ export function Parcels() {
   const [adding, setAdding] = useState(false);
   const rows = parcelRows(book);
   const counts = parcelCounts(book);
+  const addButton = useFocusBack(adding);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)}>
+    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
       {words.add}
     </Button>
   );

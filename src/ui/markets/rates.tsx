@@ -6,6 +6,7 @@ import { Band } from "../kits/band.tsx";
 import { headingOf } from "../kits/focus-heading.ts";
 import { today } from "../kits/today.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { useFocusBack } from "../parts/use-focus.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
 import { NewRates } from "./new-rates.tsx";
@@ -23,8 +24,9 @@ export function Rates() {
   const notices = useMemo(() => [...kitNotices(book), ...oddRates(book, today())], [book]);
   const [adding, setAdding] = useState(false);
   useOffer(useMemo(() => [{ name: words.add, run: () => setAdding(true) }], []));
+  const addButton = useFocusBack(adding);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)}>
+    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
       {words.add}
     </Button>
   );

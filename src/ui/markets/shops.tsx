@@ -2,6 +2,7 @@ import { useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { Band } from "../kits/band.tsx";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { useFocusBack } from "../parts/use-focus.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import { NewShop } from "./new-shop.tsx";
@@ -17,8 +18,9 @@ export function Shops() {
   const [adding, setAdding] = useState(false);
   const rows = shopRows(book);
   const noMarket = (book.markets ?? []).length === 0;
+  const addButton = useFocusBack(adding);
   const add = (
-    <Button kind="quiet" notNow={noMarket && words.noMarket} onClick={() => setAdding(true)}>
+    <Button kind="quiet" notNow={noMarket && words.noMarket} onClick={() => setAdding(true)} ref={addButton}>
       {words.add}
     </Button>
   );

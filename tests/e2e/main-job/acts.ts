@@ -55,7 +55,6 @@ export async function halfTheBlock(page: Page): Promise<void> {
 
 export async function logKit(page: Page): Promise<void> {
   await page.getByRole("link", { name: "Log a kit" }).click();
-  await page.getByRole("button", { name: "Log a kit" }).click();
   await fill(page.getByRole("combobox", { name: "Maker" }), kit.maker);
   await fill(page.getByLabel("Month"), kit.month);
   await fill(page.getByLabel("Title, if it has one"), kit.title);

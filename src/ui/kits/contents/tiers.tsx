@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { useBook } from "../../../store/index.ts";
 import { Button, type Column, Empty, Section, Table } from "../../parts/index.ts";
+import { useFocusBack } from "../../parts/use-focus.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { Band } from "../band.tsx";
 import { type TierRow, tierRows } from "../view/tiers.ts";
@@ -16,8 +17,9 @@ export function Tiers({ kit }: Readonly<{ kit: Kit }>) {
   const rows = useMemo(() => tierRows(kit, book), [kit, book]);
   const [open, setOpen] = useState<string | null>(null);
   const [adding, setAdding] = useState(false);
+  const addButton = useFocusBack(adding);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)}>
+    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
       {text.add}
     </Button>
   );

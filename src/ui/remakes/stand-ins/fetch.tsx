@@ -1,5 +1,6 @@
-import { useMemo } from "react";
+import { type MouseEvent, useMemo } from "react";
 import type { KitMatch } from "../../../engine/match/index.ts";
+import { headingOf } from "../../kits/focus-heading.ts";
 import { Button, Section, Tick } from "../../parts/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import type { StandInActs } from "../use-stand-ins.ts";
@@ -35,6 +36,11 @@ export function Fetch({
   );
 }
 
+async function markDry(item: FetchItem, acts: StandInActs, event: MouseEvent<HTMLElement>): Promise<void> {
+  const goOn = headingOf(event.currentTarget);
+  if (await acts.dried(item.id, item.name)) goOn();
+}
+
 const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) => (
   <li className={styles.item}>
     <Tick
@@ -43,7 +49,7 @@ const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) 
       value={item.fetched}
       onValue={(on) => void acts.fetch(item.id, item.name, on)}
     />
-    <Button kind="quiet" className={styles.dried ?? ""} onClick={() => void acts.dried(item.id, item.name)}>
+    <Button kind="quiet" className={styles.dried ?? ""} onClick={(event) => void markDry(item, acts, event)}>
       {words.driedOut}
       <span className="visually-hidden">{words.driedNamed(item.name)}</span>
     </Button>
