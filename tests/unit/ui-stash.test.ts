@@ -198,7 +198,7 @@ describe("the margin", () => {
       knownStash([{ id: "a", supply: { family: "ink", name: "Ink" }, place: "sill" }]),
     );
     expect(tallies.sum).toBe("1 thing in 1 place");
-    expect(tallies.colours).toBe("0 of them colours");
+    expect(tallies.colours).toBe("0 with a colour");
   });
 });
 

@@ -12,6 +12,7 @@ export const keepSafeWords = {
     since: (when: string, count: number) => `Your last copy is of ${when}, ${changes(count)} ago.`,
     where: "Everything stays in this browser, on this device. Only a copy somewhere else outlives it.",
     due: "Time for another one.",
+    dueFirst: "Time for one.",
     notKeptMore:
       "This browser keeps nothing: a private window, or storage is switched off. Save a copy before you close it.",
     at: (date: string, time: string) => `${date}, ${time}`,
@@ -38,7 +39,7 @@ export const keepSafeWords = {
     act: "Restore it",
     keep: "Keep what is here",
     instead:
-      "It takes the place of what is here. What is here now is kept as a snapshot first, and Undo brings it back.",
+      "It takes the place of what is here. What is here now is set aside first, and Undo brings it back.",
     damaged:
       "It was changed after it was written, by hand or by accident. It is whole, but may not be what you saved.",
     odd: (count: number) => (count === 1 ? "One thing in it looks odd:" : `${count} things in it look odd:`),

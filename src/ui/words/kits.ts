@@ -11,7 +11,8 @@ export const kitsWords = {
 
   list: {
     title: "Kits",
-    lead: (kit: string, figure: string) => `Your stash would make up ${kit} best: ${figure} of 100.`,
+    lead: (kit: string, figure: string, someBegun: boolean) =>
+      `${someBegun ? "Of the kits not taken up yet, your" : "Your"} stash would make up ${kit} best: ${figure} of 100.`,
     leadNoStash: "Put what you own into the stash, and each kit will say how well you could make it up.",
     leadAllBegun: "Every kit logged here has been taken up.",
     leadNoLines: "Put in what a kit held, and it says how well you could make it up.",

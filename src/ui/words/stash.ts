@@ -8,7 +8,7 @@ export const stashWords = {
   title: "Stash",
   things,
   places: (count: number) => (count === 1 ? "in 1 place" : `in ${count} places`),
-  colours: (count: string) => `${count} of them colours`,
+  colours: (count: string) => `${count} with a colour`,
 
   search: "Search the stash",
   searchHint: "a name, a place, a colour in words, or a hex such as #6b7d3a",

@@ -47,5 +47,6 @@ export function keptView(
   format: Formatter = ownFormat,
 ): Readonly<{ lead: string; more: string }> {
   const where = kept.lasting ? words.where : words.notKeptMore;
-  return { lead: leadOf(kept, format), more: isCopyDue(kept) ? `${words.due} ${where}` : where };
+  const due = kept.lastCopy === null ? words.dueFirst : words.due;
+  return { lead: leadOf(kept, format), more: isCopyDue(kept) ? `${due} ${where}` : where };
 }

@@ -74,16 +74,14 @@ export function kitsView(book: Workbook, format: Formatter = ownFormat): KitsVie
   const begun = new Set((book.remakes ?? []).map(({ kit }) => kit));
   const next = covered.find(({ kit, worst }) => worst !== null && !begun.has(kit));
   const bare = all.some(({ id }) => !begun.has(id)) ? words.leadNoLines : words.leadAllBegun;
-  return { ...sumUp(rows, next?.kit, owned.length > 0 ? bare : words.leadNoStash, finishedKits(book)), rows };
+  const otherwise = owned.length > 0 ? bare : words.leadNoStash;
+  const row = rows.find(({ id }) => id === next?.kit);
+  return {
+    lead: row && row.figure !== null ? words.lead(row.name, String(row.figure), begun.size > 0) : otherwise,
+    leadMore: words.count(rows.length, finishedKits(book)),
+    rows,
+  };
 }
 
 const finishedKits = (book: Workbook): number =>
   new Set((book.remakes ?? []).filter(({ finished }) => finished).map(({ kit }) => kit)).size;
-
-/** @param otherwise what is said when no kit can be named as the one to take next */
-function sumUp(rows: readonly KitRow[], next: string | undefined, otherwise: string, remade: number) {
-  const row = rows.find(({ id }) => id === next);
-  const lead =
-    row?.figure !== null && row !== undefined ? words.lead(row.name, String(row.figure)) : otherwise;
-  return { lead, leadMore: words.count(rows.length, remade) };
-}

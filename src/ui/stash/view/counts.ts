@@ -12,7 +12,7 @@ export type Tallies = Readonly<{
   states: readonly Tally<State>[];
   /** "145 things in 13 places" */
   sum: string;
-  /** "120 of them colours" */
+  /** "120 with a colour" */
   colours: string;
 }>;
 
