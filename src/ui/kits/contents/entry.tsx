@@ -93,11 +93,11 @@ function Drawn({ kit, entry: { view, lineId } }: Props) {
 function Foot({ kit, entry: { view, note, setNote, number, add } }: Props) {
   return (
     <div className={styles.foot}>
+      <SourceFields kitId={kit.id} note={note} onNote={setNote} />
       <div className={styles.fact}>
         {view?.kept && <p>{view.kept}</p>}
         {view && <p>{view.notSaid}</p>}
       </div>
-      <SourceFields kitId={kit.id} note={note} onNote={setNote} />
       <Button kind="primary" notNow={view ? null : text.notYet} onClick={() => void add()}>
         {text.add(number)}
       </Button>
