@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type KeyboardEvent, useState } from "react";
 import { foldWords } from "../words/fold-words.ts";
 import { words } from "../words/index.ts";
 import styles from "./chooser.module.css";
@@ -57,11 +57,20 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
     },
     onClose: () => setDraft(null),
   });
+  const same = options.find((option) => foldWords(option.label) === foldWords(text));
   const leave = () => {
-    const same = options.find((option) => foldWords(option.label) === foldWords(text));
     if (draft !== null && text === "") onValue(null);
     else if (draft !== null && same) onValue(same.value);
     else if (isNew) onValue(text);
+    box.close();
+  };
+  /** Enter without the arrow keys takes what was typed where it can mean one thing only. */
+  const onKeyDown = (event: KeyboardEvent) => {
+    const isPlain = event.key === "Enter" && box.active < 0 && text !== "" && !event.nativeEvent.isComposing;
+    const only = same ?? (isNew ? { value: text } : found.length === 1 ? found[0] : undefined);
+    if (!isPlain || !only) return box.inputProps.onKeyDown(event);
+    event.preventDefault();
+    onValue(only.value);
     box.close();
   };
   return (
@@ -70,6 +79,7 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
         <input
           {...control}
           {...box.inputProps}
+          onKeyDown={onKeyDown}
           className={fieldStyles.line}
           value={draft ?? shown}
           onChange={(event) => {

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { readLines } from "../../engine/supply/index.ts";
-import { addStashItems, newId, useBook } from "../../store/index.ts";
+import { addStashItem, addStashItems, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { Band } from "../kits/band.tsx";
 import { TypedLine } from "../kits/contents/typed-line.tsx";
@@ -20,7 +20,8 @@ const words = stashWords.adding;
 function addAll(written: readonly Written[], place: string | null, told: string | null): Promise<boolean> {
   const { stash } = useBook.getState().book;
   const items = newItems(written, place, stash ?? [], (taken) => newId("st-", taken));
-  return doAct(addStashItems(items), told);
+  const [only] = items;
+  return doAct(only && items.length === 1 ? addStashItem(only) : addStashItems(items), told);
 }
 
 /** One field that takes what people write; Enter adds it, and the focus stays. */

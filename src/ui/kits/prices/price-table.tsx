@@ -12,17 +12,18 @@ type Props = Readonly<{
   kit: Kit;
   here: MarketPrices;
   all: readonly MarketPrices[];
+  rows: readonly PriceRow[];
   open: string | null;
   onOpen: (line: string | null) => void;
 }>;
 
 /** Every line with its list and shop figure in one market; those without one first. */
-export function PriceTable({ kit, here, all, open, onOpen }: Props) {
+export function PriceTable({ kit, here, all, rows, open, onOpen }: Props) {
   return (
     <Table
       caption={text.table(here.market.name)}
       columns={columnsFor(kit, open, onOpen)}
-      rows={here.sorted}
+      rows={rows}
       keyOf={(row) => row.line.id}
       opened={(row) => row.line.id === open && <LinePrices kit={kit} line={row.line} here={here} all={all} />}
     />

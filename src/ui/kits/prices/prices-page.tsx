@@ -6,7 +6,7 @@ import { useAddressValue, withAddressValue } from "../../app/navigate.ts";
 import { ButtonLink, DateField, Empty, Tabs } from "../../parts/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { KitFrame } from "../kit-frame.tsx";
-import { pricesView, sumUpPrices } from "../view/prices.ts";
+import { type PriceRow, pricesView, sumUpPrices } from "../view/prices.ts";
 import { MissingRates } from "./missing-rates.tsx";
 import { PriceTable } from "./price-table.tsx";
 import styles from "./prices.module.css";
@@ -19,10 +19,18 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
   const all = useMemo(() => pricesView(book, kit), [book, kit]);
   const [wanted] = useAddressValue("market");
   const [open, setOpen] = useState<string | null>(null);
+  const [order, setOrder] = useState<readonly string[]>([]);
   const here = all.find(({ market }) => market.id === wanted) ?? all[0];
   const hasLines = (kit.lines ?? []).length > 0;
   if (!here || !hasLines || !kit.valuedOn) return <NotReady kit={kit} hasLines={hasLines} />;
   const sum = sumUpPrices(all, here.market.id);
+  // A line that has just found its price stays where it is for as long as one is open.
+  const openLine = (line: string | null) => {
+    setOrder(line === null ? [] : rows.map((row) => row.line.id));
+    setOpen(line);
+  };
+  const place = (row: PriceRow) => order.indexOf(row.line.id);
+  const rows = here.sorted.toSorted((a, b) => place(a) - place(b));
   return (
     <KitFrame kit={kit} tab="prices" lead={sum.lead} leadMore={sum.leadMore}>
       <div className={styles.markets}>
@@ -39,7 +47,7 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
       </div>
       <MissingRates faults={here.faults} />
       <h2 className="visually-hidden">{text.table(here.market.name)}</h2>
-      <PriceTable kit={kit} here={here} all={all} open={open} onOpen={setOpen} />
+      <PriceTable kit={kit} here={here} all={all} rows={rows} open={open} onOpen={openLine} />
     </KitFrame>
   );
 }
