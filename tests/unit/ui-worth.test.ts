@@ -59,6 +59,17 @@ describe("the finding", () => {
     expect(more).toContain("One line lacks a list or a shop price, so every total is “at least”.");
   });
 
+  it("does not weigh anything while no line has a price", () => {
+    const lines = (named(sampleBook().kits, "sp-2026-04").lines ?? []).map((line) => ({
+      ...line,
+      evidence: [],
+      settled: [],
+    }));
+    const { lead, more } = findingOf(sceneOf("sp-2026-04", "se", withKit("sp-2026-04", { lines })));
+    expect(lead).toBe("No line has a price in Sweden yet.");
+    expect(more).not.toContain("hangs");
+  });
+
   it("names no tier where there is none", () => {
     const book = withKit("sp-2026-04", { tiers: [] });
     expect(findingOf(sceneOf("sp-2026-04", "se", book)).lead).toBe(
@@ -216,6 +227,13 @@ describe("beside it", () => {
     expect(passingText(sceneOf("hd-2026-03", "se"))).not.toContain("may be sooner");
   });
 
+  it("says that the border is left out where it charges", () => {
+    const charged = sceneOf("hd-2026-03", "se");
+    expect(borderTexts(charged)).not.toEqual([]);
+    expect(passingText(charged)).toContain("What the border charges is left out here.");
+    expect(passingText(sceneOf("sp-2026-04", "se"))).not.toContain("border");
+  });
+
   it("says how much has to be used", () => {
     // 325.24 ÷ 373.90 = 0.8699, 303.19 ÷ 373.90 = 0.8109, 275.63 ÷ 373.90 = 0.7372
     expect(shareText(sceneOf("sp-2026-04", "se"))).toBe(
@@ -313,6 +331,23 @@ describe("the picture", () => {
     const layout = layoutOf(chartOf(sceneOf("sp-2026-04", "se", book)), { width: 300, textScale: 1 }, format);
     expect(JSON.stringify(layout)).not.toMatch(/null.*NaN|Infinity/);
     expect(layout.ticks.length).toBeGreaterThan(0);
+  });
+
+  it("breaks a tier's line off at a figure in its way, and nowhere else", () => {
+    const [row] = wide.rows;
+    const number = row?.placed.find(({ label }) => label !== null);
+    if (!row || !number) throw new Error("no row");
+    const perUnit = row.total / row.row.total;
+    const at = (cost: number) => {
+      const tiers = chart.tiers.slice(0, 1).map((tier) => ({ ...tier, cost }));
+      return layoutOf({ ...chart, tiers }, { width: 1027, textScale: 1 }, format);
+    };
+    const crossed = at(number.mid / perUnit);
+    const runs = crossed.tiers[0]?.runs ?? [];
+    expect(runs.length).toBeGreaterThan(1);
+    const numberY = crossed.rows[0]?.numberY ?? Number.NaN;
+    for (const [from, to] of runs) expect(to < numberY || from > numberY).toBe(true);
+    expect(at(0).tiers[0]?.runs).toHaveLength(1);
   });
 
   it("takes round steps", () => {

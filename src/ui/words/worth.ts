@@ -17,6 +17,9 @@ export const worthWords = {
       `In ${market} it hangs on ${listed(items)} whether it pays.`,
     never: (market: string, tiers: number) =>
       tiers === 1 ? `In ${market} it does not pay.` : `In ${market} it does not pay on any tier.`,
+    noPrices: (market: string) => `No line has a price in ${market} yet.`,
+    noPricesMore:
+      "Whether it pays is worked out from the prices found for its lines: put some in under Prices.",
     noTiers: (market: string, total: string) => `In ${market} the contents come to ${total} at shop prices.`,
 
     notWith: (tiers: readonly string[]) =>
@@ -182,6 +185,7 @@ export const worthWords = {
     text: "Going down the contents as they stand, line by line.",
     textLeast:
       "Going down the contents as they stand, line by line. A line without a price counts nothing yet, so it may be sooner.",
+    textNoBorder: "What the border charges is left out here.",
     caption: "The line at which each tier has paid for itself",
     tier: "Tier",
     list: "By list price",

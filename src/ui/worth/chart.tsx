@@ -113,11 +113,12 @@ function RowWords({ row }: Readonly<{ row: PlacedRow }>) {
 }
 
 function TierLine({ tier, axisY }: Readonly<{ tier: PlacedTier; axisY: number }>) {
-  const { x, labelY } = tier;
+  const { x, runs } = tier;
+  const path = runs.map(([from, to]) => `M${x} ${from}V${to}`).join("");
   return (
     <g>
-      <path className={styles.lineHalo} d={`M${x} ${labelY - 11}V${axisY}`} />
-      <path className={styles.line} d={`M${x} ${labelY - 11}V${axisY}`} />
+      <path className={styles.lineHalo} d={path} />
+      <path className={styles.line} d={path} />
       <path className={styles.foot} d={`M${x} ${axisY - 8}l5 8h-10z`} />
     </g>
   );

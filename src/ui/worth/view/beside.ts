@@ -45,8 +45,11 @@ export function passingRows(scene: Scene): readonly PassingRow[] {
   });
 }
 
-/** How the lines are gone through; said with care where some have no price. */
-export const passingText = (scene: Scene): string => (isLeast(scene) ? words.textLeast : words.text);
+/** How the lines are gone through; said with care where some have no price, or where the border takes more. */
+export function passingText(scene: Scene): string {
+  const text = isLeast(scene) ? words.textLeast : words.text;
+  return scene.worth.tiers.some(isCharged) ? `${text} ${words.textNoBorder}` : text;
+}
 
 /** What the card says beside what was found; null where it prices nothing. */
 export function cardText(scene: Scene): string | null {

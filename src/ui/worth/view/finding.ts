@@ -65,6 +65,9 @@ export type Finding = Readonly<{ lead: string; more: string }>;
 /** Whether it pays, where and on which tiers: at shop prices first, then by list price and by what is wanted. */
 export function findingOf(scene: Scene): Finding {
   const { worth, format, market } = scene;
+  if (worth.lines.every(({ list, street }) => list === null && street === null)) {
+    return { lead: words.noPrices(market.name), more: words.noPricesMore };
+  }
   const least = isLeast(scene) ? [words.atLeast(worth.unpriced.length)] : [];
   if (worth.tiers.length === 0) {
     const lead = words.noTiers(market.name, format.money(worth.streetTotal));

@@ -37,7 +37,11 @@ export type PlacedTier = Readonly<{
   labelX: number;
   labelY: number;
   anchor: "start" | "end";
+  /** The line from its label down to the axis, in pieces: it pauses at every figure in its way. */
+  runs: readonly Run[];
 }>;
+
+type Run = readonly [from: number, to: number];
 
 export type Layout = Readonly<{
   width: number;
@@ -98,11 +102,20 @@ function fittingName(tier: ChartTier, room: Room): string {
 
 const labelGap = 6;
 
+/** How far above the foot of its label a tier's line begins. */
+const lineAbove = 11;
+
 /**
  * Places the tiers' labels, each on a height of its own, so that none runs into another. Where all have room at
  * the right of their lines, the leftmost stands highest and no line crosses a label; likewise the other way round.
  */
-function placeTiers(tiers: readonly ChartTier[], toX: (value: number) => number, room: Room, step: number) {
+function placeTiers(
+  tiers: readonly ChartTier[],
+  toX: (value: number) => number,
+  room: Room,
+  step: number,
+  runsAt: (x: number, from: number) => readonly Run[],
+) {
   const named = tiers.map((tier) => {
     const name = fittingName(tier, room);
     return { tier, name, x: toX(tier.cost), wide: labelWidth(tier, name, room) };
@@ -113,10 +126,11 @@ function placeTiers(tiers: readonly ChartTier[], toX: (value: number) => number,
   return ordered.map((one, level): PlacedTier => {
     const labelY = (level + 1) * step - step * 0.3;
     const { tier, name, x } = one;
+    const runs = runsAt(x, labelY - lineAbove);
     if (right || (x - labelGap - one.wide < 0 && fitsRight(one))) {
-      return { tier, name, x, labelX: x + labelGap, labelY, anchor: "start" };
+      return { tier, name, x, labelX: x + labelGap, labelY, anchor: "start", runs };
     }
-    return { tier, name, x, labelX: Math.max(x - labelGap, one.wide), labelY, anchor: "end" };
+    return { tier, name, x, labelX: Math.max(x - labelGap, one.wide), labelY, anchor: "end", runs };
   });
 }
 
@@ -174,6 +188,40 @@ function placeRow(
   };
 }
 
+// A total is set larger than the other figures: the width of one of its letters, on the wide side.
+const amountPx = 8.4;
+const clearPx = 4;
+
+type Box = Readonly<{ left: number; right: number; top: number; foot: number }>;
+
+/** Where a row's figures stand: its total, and the number of each line. */
+function figuresOf(row: PlacedRow, { textScale }: Room): readonly Box[] {
+  const around = (left: number, width: number, baseline: number): Box => ({
+    left: left - clearPx,
+    right: left + width + clearPx,
+    top: baseline - 14 * textScale,
+    foot: baseline + 5 * textScale,
+  });
+  const total = row.row.amount.length * amountPx * textScale;
+  return [
+    ...(row.amountX === null ? [] : [around(row.amountX, total, row.base + 5)]),
+    ...row.placed.flatMap(({ label, mid }) => {
+      const wide = (label?.length ?? 0) * figurePx * textScale;
+      return label === null ? [] : [around(mid - wide / 2, wide, row.numberY)];
+    }),
+  ];
+}
+
+/** A line down from `from` to `to` at `x`, broken off where a figure stands in its way. */
+function runsPast(figures: readonly Box[], x: number, from: number, to: number): readonly Run[] {
+  const inTheWay = figures
+    .filter(({ left, right }) => left <= x && x <= right)
+    .toSorted((a, b) => a.top - b.top);
+  const starts = [from, ...inTheWay.map(({ foot }) => foot)];
+  const ends = [...inTheWay.map(({ top }) => top), to];
+  return starts.map((start, at): Run => [start, ends[at] ?? to]);
+}
+
 /** The picture in px for a given room. Everything in it grows with the reader's text size but the swatches. */
 export function layoutOf({ rows, tiers }: Chart, room: Room, format: Formatter): Layout {
   const measures = measuresFor(room);
@@ -189,6 +237,7 @@ export function layoutOf({ rows, tiers }: Chart, room: Room, format: Formatter):
   const rowHeight = measures.name + measures.swatch + 4 + measures.numbers + measures.gap;
   const placed = rows.map((row, index) => placeRow(row, headHeight + index * rowHeight, toX, room, measures));
   const axisY = headHeight + rows.length * rowHeight + 4;
+  const figures = placed.flatMap((row) => figuresOf(row, room));
   const step = tickStep(full, plot, 64 * room.textScale);
   const ticks = Array.from({ length: Math.floor(full / step + 1e-9) + 1 }, (_, index) => ({
     x: toX(index * step),
@@ -200,7 +249,7 @@ export function layoutOf({ rows, tiers }: Chart, room: Room, format: Formatter):
     height: axisY + 28 * room.textScale,
     swatchHeight: measures.swatch,
     rows: placed,
-    tiers: placeTiers(tiers, toX, room, measures.label),
+    tiers: placeTiers(tiers, toX, room, measures.label, (x, from) => runsPast(figures, x, from, axisY)),
     axisY,
     ticks,
   };
