@@ -21,7 +21,7 @@ export const en = {
     title === place ? `${title} - Understudy` : `${title} - ${place} - Understudy`,
 
   find: {
-    label: "Find a kit, a supply, a colour, an act",
+    label: "Find a kit, a supply, an act",
     short: "Find",
     key: "/",
     none: (text: string) => `Nothing is called “${text}”`,
