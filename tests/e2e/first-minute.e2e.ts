@@ -109,9 +109,7 @@ test("every place and tab is reached by the keyboard alone, and the back button 
     ["remake low light", ["Bench", "Verdict", "Write-up", "Stand-ins"]],
   ] as const) {
     await page.keyboard.press("/");
-    await expect(
-      page.getByRole("combobox", { name: "Find a kit, a supply, an act" }),
-    ).toBeFocused();
+    await expect(page.getByRole("combobox", { name: "Find a kit, a supply, an act" })).toBeFocused();
     await page.keyboard.type(name);
     await page.keyboard.press("Enter");
     for (const tab of tabs) {
