@@ -37,14 +37,14 @@ describe("the finding", () => {
   it("says where everything pays, and what does not", () => {
     const { lead, more } = findingOf(sceneOf("sp-2026-04", "se"));
     expect(lead).toBe("In Sweden it pays on every tier, by list and by shop price.");
-    expect(more).toBe("Counting only what I would use, it does not.");
+    expect(more).toBe("Counting only what I would use, it pays with Year of twelve.");
   });
 
   it("names the tiers that pay, that hang, and that do not", () => {
     const { lead, more } = findingOf(sceneOf("sp-2026-04", "jp"));
     expect(lead).toBe("In Japan it pays with Year of twelve.");
     expect(more).toBe(
-      "Season of three hangs on Flat brush. Month by month does not, at shop prices. " +
+      "Month by month and Season of three hang on Flat brush. " +
         "By list price it pays with Season of three and Year of twelve. Counting only what I would use, it does not.",
     );
   });
@@ -73,7 +73,7 @@ describe("the finding", () => {
   it("names no tier where there is none", () => {
     const book = withKit("sp-2026-04", { tiers: [] });
     expect(findingOf(sceneOf("sp-2026-04", "se", book)).lead).toBe(
-      "In Sweden the contents come to SEK\u00a0373.90 at shop prices.",
+      "In Sweden the contents come to SEK\u00a0395.63 at shop prices.",
     );
   });
 });
@@ -128,8 +128,8 @@ describe("against each tier", () => {
       postage: "60.64",
       border: "none",
       cost: "325.24",
-      list: { amount: "+85.39", verdict: "ahead", word: "pays" },
-      wanted: { amount: "\u221252.43", verdict: "behind", word: "does not" },
+      list: { amount: "+107.12", verdict: "ahead", word: "pays" },
+      wanted: { amount: "\u221232.87", verdict: "behind", word: "does not" },
     });
   });
 
@@ -235,9 +235,9 @@ describe("beside it", () => {
   });
 
   it("says how much has to be used", () => {
-    // 325.24 ÷ 373.90 = 0.8699, 303.19 ÷ 373.90 = 0.8109, 275.63 ÷ 373.90 = 0.7372
+    // 325.24 ÷ 395.63 = 0.8221, 303.19 ÷ 395.63 = 0.7663, 275.63 ÷ 395.63 = 0.6967
     expect(shareText(sceneOf("sp-2026-04", "se"))).toBe(
-      "Use about 87 in 100 of it and Month by month pays, at shop prices. Season of three: 81. Year of twelve: 74.",
+      "Use about 82 in 100 of it and Month by month pays, at shop prices. Season of three: 77. Year of twelve: 70.",
     );
     expect(shareText(sceneOf("hd-2026-03", "se"))).toBe("Even used up whole, no tier pays at shop prices.");
     expect(shareText(sceneOf("hd-2025-12", "se"))).toBeNull();
@@ -279,13 +279,13 @@ describe("the picture", () => {
   it("draws every supply as wide as its price, end to end", () => {
     const [list] = wide.rows;
     if (!list) throw new Error("no row");
-    const perUnit = list.total / 410.63;
+    const perUnit = list.total / 432.36;
     expect(list.end).toBeCloseTo(list.total, 6);
     for (const { piece, width } of list.placed) expect(width).toBeCloseTo(piece.value * perUnit - 1, 6);
   });
 
   it("says the same in words", () => {
-    expect(chart.text).toContain("At list price: SEK\u00a0410.63, from SEK");
+    expect(chart.text).toContain("At list price: SEK\u00a0432.36, from SEK");
     expect(chart.text).toContain("One kit costs: Month by month 325.24; Season of three 303.19");
   });
 
@@ -375,14 +375,14 @@ describe("the copied tables", () => {
   it("hold what is on screen, as text and as a table", () => {
     const table = copiedTiers(sceneOf("sp-2026-04", "se"));
     expect(asPlain(table).split("\n")[2]).toBe(
-      "Month by month\t264.60\t60.64\tnone\t325.24\t+85.39 pays\t+48.66 pays\t\u221252.43 does not",
+      "Month by month\t264.60\t60.64\tnone\t325.24\t+107.12 pays\t+70.39 pays\t\u221232.87 does not",
     );
-    expect(asHtml(table)).toContain("<td>+85.39 pays</td>");
+    expect(asHtml(table)).toContain("<td>+107.12 pays</td>");
     expect(
       asPlain(copiedLines(sceneOf("sp-2026-04", "se")))
         .split("\n")
         .at(-1),
-    ).toBe("\tTogether\t410.63\t\t373.90\t\t272.81");
+    ).toBe("\tTogether\t432.36\t\t395.63\t\t292.37");
   });
 
   it("show hostile names as text, in both", () => {

@@ -1,31 +1,14 @@
 import { type Money, plainMoney } from "../money/index.ts";
 import { type Outcome, ok } from "../record/index.ts";
-import { type Found, foundOf, newestFirst, type Scene } from "./book.ts";
+import type { Found, Scene } from "./book.ts";
 import { type Chosen, choose, type Option, optionOf, settle } from "./choose.ts";
+import { ofKind, ownPack } from "./found.ts";
 import { precedentsOption } from "./precedents.ts";
-import { isOwnPack, ratioOf, within } from "./quantity.ts";
 import { draftOf, quoteFound } from "./quote.ts";
+import { scaledOf } from "./scaled.ts";
 import { choicesOf } from "./settled.ts";
 import type { Draft, Method, Quote, Source } from "./trace.ts";
-import { cardWords, guessWords, listWords, scaledWords } from "./words.ts";
-
-/** How far quantities may be apart, either way, for scaling to come before precedents. */
-const nearFactor = 3;
-
-type Kind = Found["evidence"]["kind"];
-
-const ofKind = (scene: Scene, kind: Kind): readonly Found[] =>
-  newestFirst(foundOf(scene.line)).filter(({ evidence }) => evidence.kind === kind && evidence.price);
-
-const ownPack = (scene: Scene, found: readonly Found[]): readonly Found[] =>
-  found.filter(({ evidence }) => isOwnPack(evidence.pack, scene.line.supply));
-
-/** Prices of another quantity that can be compared with the line's. */
-const otherPack = (scene: Scene, found: readonly Found[]): readonly Found[] =>
-  found.filter(({ evidence }) => {
-    const ratio = ratioOf(evidence.pack, scene.line.supply);
-    return ratio !== null && !ratio.line.eq(ratio.pack);
-  });
+import { cardWords, guessWords, listWords } from "./words.ts";
 
 /** The option of one price found, or null where there is none. */
 function oneOption(
@@ -58,20 +41,6 @@ function convertedOption(scene: Scene): Option | null {
 function cardOption(scene: Scene): Option | null {
   const [found] = ownPack(scene, ofKind(scene, "card"));
   return oneOption(scene, "card", found, cardWords);
-}
-
-/** A price of another quantity: a list one, else the sender's own. */
-const scalable = (scene: Scene): Found | undefined =>
-  [...otherPack(scene, ofKind(scene, "list")), ...otherPack(scene, ofKind(scene, "card"))][0];
-
-const scaledOption = (scene: Scene): Option | null =>
-  oneOption(scene, "scaled", scalable(scene), (quote) => scaledWords(scene, quote));
-
-/** Whether the quantities are near enough for scaling to be the better guide than precedents. */
-function scalesWell(scene: Scene): boolean {
-  const found = scalable(scene);
-  const ratio = found && ratioOf(found.evidence.pack, scene.line.supply);
-  return ratio ? within(ratio, nearFactor) : false;
 }
 
 /** A guess's `low` or `high` as typed; where it has none, the guess itself. */
@@ -110,11 +79,12 @@ function guessOption(scene: Scene): Option | null {
 
 /** Every way to a list figure that applies, in order of trust. */
 function listOptions(scene: Scene): readonly Option[] {
-  const scaled = scaledOption(scene);
+  const scaled = scaledOf(scene);
   const precedents = precedentsOption(scene, (earlier, choice) =>
     settle(earlier, choice, () => listOptions(earlier)),
   );
-  const middle = scalesWell(scene) ? [scaled, precedents] : [precedents, scaled];
+  const other = scaled?.option ?? null;
+  const middle = scaled?.beforePrecedents ? [other, precedents] : [precedents, other];
   const all = [listOption(scene), convertedOption(scene), cardOption(scene), ...middle, guessOption(scene)];
   return all.filter((option) => option !== null);
 }

@@ -31,16 +31,42 @@ function sheetsOf(supply: Supply): Sheets {
   return { sheets: sheets ?? (loose ? 1 : null), area: areaOf(size) };
 }
 
-/** Sheets × area on both sides; sheets alone where neither side knows its size. */
-function paperRatio(pack: Pack, supply: Supply): Ratio | null {
+/** A quantity in its unit. */
+export type Amount = Readonly<{ unit: Ratio["unit"]; quantity: Decimal }>;
+
+const amount = (unit: Ratio["unit"], quantity: Figure): Amount => ({ unit, quantity: new Decimal(quantity) });
+
+/** What the line itself holds: millilitres, sheets × area, sheets of a size not known, or else one piece. */
+export function amountOf(supply: Supply): Amount {
+  const millilitres = millilitresOf(supply);
+  if (millilitres !== null) return amount("ml", millilitres);
+  const { sheets, area } = sheetsOf(supply);
+  if (sheets === null) return amount("pieces", one);
+  return area ? amount("mm²", area.times(sheets)) : amount("sheets", sheets);
+}
+
+/** Sheets × area, each the line's own where the pack leaves it out; sheets alone where no size is known. */
+function paperIn(pack: Pack, supply: Supply): Amount | null {
   const own = sheetsOf(supply);
   const sheets = pack.sheets ?? own.sheets;
-  const area = pack.size ? areaOf(pack.size) : own.area;
-  if (own.sheets === null || sheets === null) return null;
+  if (sheets === null) return null;
   const count = sheets * (pack.count ?? 1);
-  if (!pack.size && own.area === null) return ratio("sheets", own.sheets, count);
-  if (own.area === null || area === null) return null;
-  return ratio("mm²", own.area.times(own.sheets), area.times(count));
+  const area = pack.size ? areaOf(pack.size) : own.area;
+  if (area) return amount("mm²", area.times(count));
+  return pack.size ? null : amount("sheets", count);
+}
+
+/**
+ * What a price bought: as its pack says, else as much as the line holds, times its pieces. Three tubes
+ * of 15 ml are 45 ml.
+ * @returns null for sheets whose number or size nobody knows
+ */
+export function boughtBy(pack: Pack | null | undefined, supply: Supply): Amount | null {
+  const pieces = pack?.count ?? 1;
+  if (pack?.ml) return amount("ml", new Decimal(pack.ml).times(pieces));
+  if (pack?.sheets || pack?.size) return paperIn(pack, supply);
+  const { unit, quantity } = amountOf(supply);
+  return amount(unit, quantity.times(pieces));
 }
 
 /**
@@ -49,13 +75,9 @@ function paperRatio(pack: Pack, supply: Supply): Ratio | null {
  *   left out is the same as the line.
  */
 export function ratioOf(pack: Pack | null | undefined, supply: Supply): Ratio | null {
-  const millilitres = pack?.ml;
-  if (pack && millilitres) {
-    const own = millilitresOf(supply);
-    return own === null ? null : ratio("ml", own, new Decimal(millilitres).times(pack.count ?? 1));
-  }
-  if (pack?.sheets || pack?.size) return paperRatio(pack, supply);
-  return ratio("pieces", one, pack?.count ?? 1);
+  if (!pack?.ml && !pack?.sheets && !pack?.size) return ratio("pieces", one, pack?.count ?? 1);
+  const [own, bought] = [amountOf(supply), boughtBy(pack, supply)];
+  return bought?.unit === own.unit ? ratio(own.unit, own.quantity, bought.quantity) : null;
 }
 
 /** Whether the price bought just what the line is. */

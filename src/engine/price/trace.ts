@@ -8,8 +8,11 @@ export type StreetMethod = "settled" | "shop" | "converted" | "list";
 
 export type Method = ListMethod | StreetMethod;
 
-/** How much a price bought beside what the line is, both in `unit`. */
-export type PackUse = Readonly<{ unit: string; line: string; pack: string }>;
+/**
+ * How much a price bought beside what the line is, both in `unit`, and the power of their ratio that the
+ * price was scaled by: 1 is in proportion, anything else was fitted to the workbook's own prices.
+ */
+export type PackUse = Readonly<{ unit: string; line: string; pack: string; exponent: number }>;
 
 /** One price that a figure rests on, and each step from what was written to what was used. */
 export type Source = Readonly<{

@@ -63,9 +63,17 @@ const packWords = ({ unit, line, pack }: PackUse): string =>
     ? `${new Decimal(line).div(pack).toSignificantDigits(4).toString()} times its paper`
     : `${line} of its ${pack} ${unit}`;
 
-export const scaledWords = (scene: Scene, { source }: Quote): string =>
-  `From another pack ${whereWords(scene, source.market)}, ${sourceWords(source)}` +
-  `${source.pack ? `, in proportion for ${packWords(source.pack)}` : ""}; small packs usually cost more`;
+const otherPackWords = (scene: Scene, { source }: Quote): string =>
+  `From another pack ${whereWords(scene, source.market)}, ${sourceWords(source)}`;
+
+const forWords = ({ source }: Quote): string => (source.pack ? ` for ${packWords(source.pack)}` : "");
+
+export const proportionWords = (scene: Scene, quote: Quote): string =>
+  `${otherPackWords(scene, quote)}, in proportion${forWords(quote)}; small packs usually cost more`;
+
+export const fittedWords = (scene: Scene, quote: Quote, points: number): string =>
+  `${otherPackWords(scene, quote)}, scaled${forWords(quote)} the way ${points} prices of such supplies grow ` +
+  `with size, to the power of ${new Decimal(quote.source.pack?.exponent ?? 1).toFixed(2)}`;
 
 export const precedentWords = (count: number, low: string, high: string): string =>
   count === 1

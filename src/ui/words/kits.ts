@@ -281,6 +281,7 @@ export const kitsWords = {
     rate: (words: string) => `at ${words}`,
     tax: (percent: string) => `with ${percent} tax`,
     inProportion: "in proportion to what the line holds",
+    asPricesGrow: "the way such prices grow with size",
 
     add: "Add a price found",
     kind: "What it is",

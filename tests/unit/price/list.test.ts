@@ -330,7 +330,7 @@ describe("how it came about, in one sentence", () => {
           shop: null,
           source: "catalogue",
           plusTax: "0.25",
-          pack: { unit: "ml", line: "15", pack: "30" },
+          pack: { unit: "ml", line: "15", pack: "30", exponent: 1 },
           rate: {
             date: "2026-03-31",
             base: "EUR",

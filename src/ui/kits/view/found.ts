@@ -80,7 +80,7 @@ function stepsText(source: Source, format: Formatter): string {
   return [
     format.money(source.quoted),
     ...(new Decimal(source.plusTax).isZero() ? [] : [words.tax(`${percentText(source.plusTax)} %`)]),
-    ...(source.pack ? [words.inProportion] : []),
+    ...(source.pack ? [source.pack.exponent === 1 ? words.inProportion : words.asPricesGrow] : []),
     ...(rate ? [words.rate(`1 ${rate.base} = ${rates}, ${format.date(rate.date)}`)] : []),
   ].join(", ");
 }
