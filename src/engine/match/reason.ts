@@ -3,6 +3,7 @@ import { gradeRank, type StashItem, type Supply, sheetMm } from "../supply/index
 import type { Cut } from "./cut.ts";
 import { sizeCredit } from "./cut.ts";
 import { familyLabel, traitLabel } from "./labels.ts";
+import { roles } from "./table.ts";
 import type { TraceRow } from "./trace.ts";
 import type { Nearness } from "./verdict.ts";
 
@@ -64,6 +65,13 @@ function traitReason({ trace }: Reasoned): string | null {
   return worst.stash === null ? `${label} not known` : `${label} differs`;
 }
 
+/** What lays colour is judged by it first: that it is not known has to be said, whatever else is. */
+function colourGap(kit: Supply, { trace, verdict }: Reasoned): string | null {
+  const row = trace.find(({ trait }) => trait === "colour");
+  if (row) return row.stash === null && verdict !== "same-colour" ? "its colour is not known" : null;
+  return roles[kit.family] === "lay colour" && !labOf(kit.colour) ? "the kit's colour is not known" : null;
+}
+
 /**
  * Why a candidate is as near as it is, in one plain line: "3.0 apart, a little darker", "Two grades softer",
  * "Sold under another label", "Larger: cut down, one piece a sheet".
@@ -79,5 +87,7 @@ export function reasonLine(kit: Supply, item: StashItem, candidate: Reasoned): s
     sheetReason(kit, supply, candidate) ??
     traitReason(candidate) ??
     (candidate.trace.length > 0 ? "all that is known agrees" : "little is known of it");
-  return capital([otherFamily(kit, supply), main].filter((part) => part !== null).join("; "));
+  return capital(
+    [otherFamily(kit, supply), main, colourGap(kit, candidate)].filter((part) => part !== null).join("; "),
+  );
 }

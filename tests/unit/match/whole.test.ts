@@ -147,9 +147,11 @@ describe("the reason in one line", () => {
       "Sold under another label",
     );
     const ink: Supply = { family: "ink", name: "i", traits: { base: "dye" } };
-    expect(reasonFor(paint("a", "#777777"), ink)).toBe("Ink instead of paint; medium not known");
+    expect(reasonFor(paint("a", "#777777"), ink)).toBe(
+      "Ink instead of paint; medium not known; its colour is not known",
+    );
     const acrylic: Supply = { family: "ink", name: "j", traits: { base: "acrylic" } };
-    expect(reasonFor(ink, acrylic)).toBe("Kind of ink differs");
+    expect(reasonFor(ink, acrylic)).toBe("Kind of ink differs; the kit's colour is not known");
   });
 
   it("says nearness in words for every verdict", () => {
