@@ -17,8 +17,11 @@ const fewestPoints = 4;
 /** The share of prices that the range is to hold. */
 const rangeShare = 0.8;
 
-/** Clears the last bits, so that prices which follow a law exactly give 0.75, not 0.7500…01, and no spread. */
-const clear = (figure: number): number => Number(figure.toFixed(12));
+/** Below this a figure is what a double could not hold of another. */
+const dust = 1e-12;
+
+/** Clears the last bits, so that prices which follow a law exactly give its power: 0.75, not 0.7500…01. */
+const clear = (power: number): number => Number(power.toFixed(12));
 
 const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -38,12 +41,12 @@ export function fitPowerLaw(points: readonly PricePoint[]): PowerLaw | null {
   const [meanX, meanY] = [meanOf(x), meanOf(y)];
   const [dx, dy] = [x.map((value) => value - meanX), y.map((value) => value - meanY)];
   const sxx = squares(dx);
-  const exponent = clear(dx.reduce((sum, value, at) => sum + value * (dy[at] ?? 0), 0) / sxx);
-  const residuals = dy.map((value, at) => value - exponent * (dx[at] ?? 0));
+  const slope = dx.reduce((sum, value, at) => sum + value * (dy[at] ?? 0), 0) / sxx;
+  const residuals = dy.map((value, at) => value - slope * (dx[at] ?? 0));
   const deviation = Math.sqrt(squares(residuals) / (count - 2));
-  if (!Number.isFinite(exponent) || !Number.isFinite(deviation)) return null;
-  const reach = studentWithin(rangeShare, count - 2) * clear(deviation);
+  if (!Number.isFinite(slope) || !Number.isFinite(deviation)) return null;
+  const reach = studentWithin(rangeShare, count - 2) * (deviation < dust ? 0 : deviation);
   const spreadAt = (quantity: number): number =>
     Math.exp(reach * Math.sqrt(1 + 1 / count + (Math.log(quantity) - meanX) ** 2 / sxx));
-  return { exponent, points: count, spreadAt };
+  return { exponent: clear(slope), points: count, spreadAt };
 }

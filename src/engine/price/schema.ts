@@ -51,7 +51,7 @@ export const SettledSchema = z.looseObject({
 /** One source's word about one field of a line, and how sure it is. */
 export const ClaimSchema = z.looseObject({
   field: maybe(Text),
-  value: z.unknown(),
+  value: maybe(z.unknown()),
   sure: maybe(z.enum(["seen", "told", "believed", "unreadable"])),
   source: maybe(Text),
   date: maybe(DateText),
@@ -78,7 +78,7 @@ export const ShopSchema = z.looseObject({
   market: Id,
   postage: maybe(MoneySchema),
   freeFrom: maybe(MoneySchema),
-  postageTo: maybe(z.record(z.string(), MoneySchema)),
+  postageTo: maybe(z.record(Id, z.nullable(MoneySchema))),
 });
 
 export type Pack = z.infer<typeof PackSchema>;
