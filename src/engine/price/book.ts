@@ -1,5 +1,6 @@
 import type { RateTable } from "../money/index.ts";
 import { fail, type Outcome, ok } from "../record/index.ts";
+import type { PowerLaw } from "./power-law.ts";
 import type { Evidence, Line, Settled, Shop } from "./schema.ts";
 import type { Quote } from "./trace.ts";
 
@@ -38,6 +39,8 @@ export type Scene = Readonly<{
   path: readonly string[];
   /** What earlier lines were found to say, by `kit/line`: many precedents may lead to the same one. */
   told: Map<string, Outcome<Quote | null>>;
+  /** How prices were found to grow with quantity, by kind and unit; null where they do not say. */
+  laws: Map<string, PowerLaw | null>;
 }>;
 
 /** One price found, with its position in the line's list. */
@@ -81,8 +84,8 @@ export function sceneOf(book: PriceBook, kit: PricedKit, line: Line, marketId: s
   if (!valuedOn.ok) return valuedOn;
   const place = linePlace(book, kit, line);
   const path = [reference(kit, line)];
-  const told: Scene["told"] = new Map();
-  return ok({ book, kit, line, market: market.value, valuedOn: valuedOn.value, place, path, told });
+  const [told, laws]: [Scene["told"], Scene["laws"]] = [new Map(), new Map()];
+  return ok({ book, kit, line, market: market.value, valuedOn: valuedOn.value, place, path, told, laws });
 }
 
 /** The prices found for a line, each with its position. */

@@ -1,7 +1,7 @@
 import { convert, exact, quotient } from "../money/index.ts";
 import type { Supply } from "../supply/index.ts";
 import type { Scene } from "./book.ts";
-import { fitPowerLaw, type PricePoint } from "./power-law.ts";
+import { fitPowerLaw, type PowerLaw, type PricePoint } from "./power-law.ts";
 import { amountOf, boughtBy, type Ratio } from "./quantity.ts";
 import type { Evidence, Line } from "./schema.ts";
 
@@ -55,19 +55,36 @@ const isUsable = (curve: Curve, ratio: Ratio): boolean =>
   Math.abs(curve.exponent * Math.log10(ratio.line.div(ratio.pack).toNumber())) < mostDigits;
 
 /**
- * How prices of the line's kind grow with quantity: a power law through all list prices that the workbook
- * has of its family and use or medium, tax added, in the market's currency.
- * @param ratio what is to be scaled by it
- * @returns null where there are too few prices, or of one quantity only. One whose rate is missing is left
- *   out, since nothing is charged from it.
+ * A power law through all list prices that the workbook has of the line's family and use or medium, tax
+ * added, in the market's currency. One whose rate is missing is left out, since nothing is charged from it.
  */
-export function curveOf(scene: Scene, ratio: Ratio): Curve | null {
+function fitted(scene: Scene): PowerLaw | null {
   const toPoint = pointIn(scene);
   const points = (scene.book.kits ?? [])
     .flatMap((kit) => kit.lines ?? [])
     .filter(({ supply }) => sameKind(supply, scene.line.supply))
     .flatMap((line) => listPrices(line).map((evidence) => toPoint(evidence, line.supply)));
-  const law = fitPowerLaw(points.filter((point) => point !== null));
+  return fitPowerLaw(points.filter((point) => point !== null));
+}
+
+/** `fitted`, once per kind and unit: a kit may have many lines of one. */
+function lawOf(scene: Scene): PowerLaw | null {
+  const { supply } = scene.line;
+  const key = JSON.stringify([supply.family, traitOf(supply), amountOf(supply).unit]);
+  const known = scene.laws.get(key);
+  if (known !== undefined) return known;
+  const law = fitted(scene);
+  scene.laws.set(key, law);
+  return law;
+}
+
+/**
+ * How prices of the line's kind grow with quantity, at the line's own.
+ * @param ratio what is to be scaled by it
+ * @returns null where there are too few prices, or of one quantity only
+ */
+export function curveOf(scene: Scene, ratio: Ratio): Curve | null {
+  const law = lawOf(scene);
   if (!law) return null;
   const spread = law.spreadAt(amountOf(scene.line.supply).quantity.toNumber());
   const curve = { exponent: law.exponent, points: law.points, spread };

@@ -1,6 +1,6 @@
 import { type Checked, faultsOf, onceEach, printed, refuse } from "../money/index.ts";
 import type { Fault } from "../record/index.ts";
-import { marketOf, type PriceBook, type PricedKit, sceneOf, valuedOnOf } from "./book.ts";
+import { marketOf, type PriceBook, type PricedKit, type Scene, sceneOf, valuedOnOf } from "./book.ts";
 import type { Chosen, Option } from "./choose.ts";
 import { chooseList } from "./list.ts";
 import type { Evidence, Line } from "./schema.ts";
@@ -48,6 +48,22 @@ const unknown = (fault: Fault): LineEstimate => ({
   faults: [fault],
 });
 
+function estimateIn(scene: Scene): LineEstimate {
+  const { line, market } = scene;
+  const list = chooseList(scene);
+  const street = chooseStreet(scene, list.picked);
+  return {
+    list: pickedOf(list.picked),
+    street: pickedOf(street.picked),
+    listOptions: optionsOf(list),
+    streetOptions: optionsOf(street),
+    notSold: (line.evidence ?? []).filter(
+      (evidence) => evidence.kind === "not-sold" && (evidence.market ?? market.id) === market.id,
+    ),
+    faults: missingFor(list.picked, street.picked),
+  };
+}
+
 /**
  * Estimates a line's list and street price in a market, converted on the kit's `valuedOn` and rounded to
  * the market's minor unit.
@@ -55,19 +71,7 @@ const unknown = (fault: Fault): LineEstimate => ({
  */
 export function estimateLine(book: PriceBook, kit: PricedKit, line: Line, marketId: string): LineEstimate {
   const scene = sceneOf(book, kit, line, marketId);
-  if (!scene.ok) return unknown(scene.fault);
-  const list = chooseList(scene.value);
-  const street = chooseStreet(scene.value, list.picked);
-  return {
-    list: pickedOf(list.picked),
-    street: pickedOf(street.picked),
-    listOptions: optionsOf(list),
-    streetOptions: optionsOf(street),
-    notSold: (line.evidence ?? []).filter(
-      ({ kind, market }) => kind === "not-sold" && (market ?? marketId) === marketId,
-    ),
-    faults: missingFor(list.picked, street.picked),
-  };
+  return scene.ok ? estimateIn(scene.value) : unknown(scene.fault);
 }
 
 /** One line's estimates beside its quantity. */
@@ -86,11 +90,12 @@ export function estimateKit(
   if (!market.ok) return refuse([market.fault]);
   const valuedOn = valuedOnOf(book, kit);
   if (!valuedOn.ok) return refuse([valuedOn.fault]);
-  const lines = (kit.lines ?? []).map((line) => ({
-    line,
-    qty: line.qty ?? 1,
-    estimate: estimateLine(book, kit, line, marketId),
-  }));
+  const laws: Scene["laws"] = new Map(); // one for all lines: they share the market and the day
+  const lines = (kit.lines ?? []).map((line) => {
+    const scene = sceneOf(book, kit, line, marketId);
+    const estimate = scene.ok ? estimateIn({ ...scene.value, laws }) : unknown(scene.fault);
+    return { line, qty: line.qty ?? 1, estimate };
+  });
   const [first, ...rest] = onceEach(lines.flatMap(({ estimate }) => estimate.faults));
   return first ? refuse([first, ...rest]) : { ok: true, value: lines };
 }
