@@ -17,7 +17,12 @@ export const RulesSchema = z.looseObject({ twins: maybe(z.boolean()) });
 /** A person's own likeness weights, by family and trait; the rest as built in. */
 export const WeightsSchema = z.record(
   z.string(),
-  z.record(z.string(), z.number().check(z.minimum(0, "below nought; write a weight from 0 up"))),
+  z.nullable(
+    z.record(
+      z.string(),
+      z.nullable(z.number().check(z.minimum(0, "below nought; write a weight from 0 up"))),
+    ),
+  ),
 );
 
 export type Pick = z.infer<typeof PickSchema>;

@@ -21,7 +21,7 @@ export const isStale = (date: string, valuedOn: string): boolean =>
 /** What 1 base is worth in `code`; the base itself counts as 1. Undefined where the table lacks it. */
 export function quoteOf(table: RateTable, code: string): string | undefined {
   if (code === table.base) return "1";
-  return Object.hasOwn(table.quotes, code) ? table.quotes[code] : undefined;
+  return Object.hasOwn(table.quotes, code) ? (table.quotes[code] ?? undefined) : undefined;
 }
 
 function pairOf(table: RateTable, from: string, to: string): RateUse | undefined {

@@ -10,16 +10,18 @@ export const CurrencyCode = z
 /** An amount of money, exact: `amount` is decimal text without sign or exponent. */
 export const MoneySchema = z.looseObject({ amount: UnsignedDecimal, currency: CurrencyCode });
 
-/** Exchange rates of one day: 1 `base` is `quotes[code]` of each other currency. */
+/** Exchange rates of one day: 1 `base` is `quotes[code]` of each other currency; null: no rate that day. */
 export const RateTableSchema = z.looseObject({
   date: DateText,
   base: CurrencyCode,
   quotes: z.record(
     CurrencyCode,
-    UnsignedDecimal.check(
-      z.refine(
-        (text: string) => !/^[0.]+$/.test(text),
-        "a rate of nought; write what 1 of the base is worth",
+    z.nullable(
+      UnsignedDecimal.check(
+        z.refine(
+          (text: string) => !/^[0.]+$/.test(text),
+          "a rate of nought; write what 1 of the base is worth",
+        ),
       ),
     ),
   ),

@@ -4,17 +4,24 @@ import { MoneySchema } from "../money/index.ts";
 import { Count, DateText, Id, listOf, maybe, Text } from "../record/index.ts";
 import { type Family, lightfastness, traitsByFamily } from "./traits.ts";
 
+const common = {
+  name: Text,
+  maker: maybe(Text),
+  line: maybe(Text),
+  code: maybe(Text),
+  gtin: maybe(Text),
+  colour: maybe(ColourSchema),
+  lightfast: maybe(z.enum(lightfastness)),
+  safety: maybe(Text),
+};
+
+/** What a supply of any family has: all that can be checked where the family is not known. */
+export const AnyFamilySchema = z.looseObject(common);
+
 const family = <F extends Family>(name: F) =>
   z.looseObject({
     family: z.literal(name),
-    name: Text,
-    maker: maybe(Text),
-    line: maybe(Text),
-    code: maybe(Text),
-    gtin: maybe(Text),
-    colour: maybe(ColourSchema),
-    lightfast: maybe(z.enum(lightfastness)),
-    safety: maybe(Text),
+    ...common,
     traits: maybe(z.looseObject(traitsByFamily[name])),
   });
 

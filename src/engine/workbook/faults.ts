@@ -1,5 +1,6 @@
 import type * as z from "zod/mini";
 import type { Fault } from "../record/index.ts";
+import { AnyFamilySchema } from "../supply/index.ts";
 import { placeOf } from "./place.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -73,6 +74,20 @@ function wordsFor(issue: Issue): readonly unknown[] {
   return Array.isArray(words) ? words : [];
 }
 
+/** What is wrong besides in a supply of no known family: zod stops at the family, so all that families share is asked again. */
+function besideFamily(document: unknown, supply: Path): readonly Fault[] {
+  const { error } = AnyFamilySchema.safeParse(valueAt(document, supply));
+  return error ? faultsOfIssues(error.issues, document, supply) : [];
+}
+
+/** A list where text should be is also "too short" to zod: once is enough. */
+function withoutEchoes(issues: readonly Issue[]): readonly Issue[] {
+  const wrong = new Set(
+    issues.filter(({ code }) => code === "invalid_type").map(({ path }) => placeOf(path)),
+  );
+  return issues.filter(({ code, path }) => code !== "too_small" || !wrong.has(placeOf(path)));
+}
+
 /** Faults of one issue, placed at the innermost wrong field. */
 function faultsOfIssue(issue: Issue, document: unknown, above: Path): readonly Fault[] {
   const path = [...above, ...issue.path];
@@ -84,9 +99,8 @@ function faultsOfIssue(issue: Issue, document: unknown, above: Path): readonly F
     case "invalid_value":
       return [{ place, ...wrongWord(issue.values, value) }];
     case "invalid_union":
-      if (issue.errors.length > 0)
-        return meant(issue.errors).flatMap((inner) => faultsOfIssue(inner, document, path));
-      return [{ place, ...wrongWord(wordsFor(issue), value) }];
+      if (issue.errors.length > 0) return faultsOfIssues(meant(issue.errors), document, path);
+      return [{ place, ...wrongWord(wordsFor(issue), value) }, ...besideFamily(document, path.slice(0, -1))];
     case "invalid_key":
       return issue.issues.map((inner) => ({ place, ...said(inner.message) }));
     case "too_big":
@@ -99,6 +113,10 @@ function faultsOfIssue(issue: Issue, document: unknown, above: Path): readonly F
   }
 }
 
+function faultsOfIssues(issues: readonly Issue[], document: unknown, above: Path): readonly Fault[] {
+  return withoutEchoes(issues).flatMap((issue) => faultsOfIssue(issue, document, above));
+}
+
 /** Every issue of a failed parse as a fault a person can put right. */
 export const faultsOf = (issues: readonly Issue[], document: unknown): readonly Fault[] =>
-  issues.flatMap((issue) => faultsOfIssue(issue, document, []));
+  faultsOfIssues(issues, document, []);

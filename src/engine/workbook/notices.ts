@@ -36,6 +36,7 @@ function oddRates(workbook: Workbook): readonly Notice[] {
   const byDate = tables.toSorted((a, b) => (a.table.date < b.table.date ? -1 : 1));
   return byDate.flatMap(({ table, index }, position) =>
     Object.entries(table.quotes).flatMap(([code, quote]) => {
+      if (quote === null) return [];
       const place = placeOf(["rates", index, "quotes", code]);
       if (code === table.base) {
         return Number(quote) === 1

@@ -33,8 +33,8 @@ function parse(text: string): Readonly<{ document: unknown }> | Readonly<{ probl
   }
 }
 
-/** Sorts faults by where they stand in the file, as far as indexes tell; equal ones once. */
-function inOrder(faults: readonly Fault[]): readonly Fault[] {
+/** Equal faults once. */
+function once(faults: readonly Fault[]): readonly Fault[] {
   const seen = new Set<string>();
   return faults.filter(({ place, problem }) => {
     const key = `${place}\n${problem}`;
@@ -70,7 +70,7 @@ export function readWorkbook(text: string, bytes: number = text.length): Reading
     );
   }
   const checked = WorkbookSchema.safeParse(document);
-  const faults = inOrder([
+  const faults = once([
     ...(checked.success ? [] : faultsOf(checked.error.issues, document)),
     ...faultsBetween(document),
   ]);

@@ -22,11 +22,11 @@ function doubles(records: readonly Cursor[]): readonly Fault[] {
   });
 }
 
-/** A fault for every mention of an id that its list does not have. */
+/** A fault for every mention of an id that its list does not have. An empty one is said by the schemas. */
 function dangling(mentions: readonly Cursor[], ids: Ids, what: string): readonly Fault[] {
   return mentions.flatMap((mention) => {
     const id = textAt(mention);
-    if (id === null || ids.has(id)) return [];
+    if (!id || ids.has(id)) return [];
     return [
       {
         place: mention.place,

@@ -45,7 +45,7 @@ export const RemakeSchema = z.looseObject({
   questions: listOf(Text),
   corrections: listOf(z.looseObject({ at: maybe(Text), said: maybe(Text), meant: maybe(Text) })),
   episode: maybe(Episode),
-  published: listOf(z.looseObject({ at: maybe(DateText), text: maybe(Text), figures: z.unknown() })),
+  published: listOf(z.looseObject({ at: maybe(DateText), text: maybe(Text), figures: maybe(z.unknown()) })),
   entries: listOf(
     z.looseObject({ by: maybe(Text), url: maybe(Text), date: maybe(DateText), picks: listOf(PickSchema) }),
   ),

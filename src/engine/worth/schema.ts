@@ -12,7 +12,7 @@ export const TierSchema = z.looseObject({
   postagePerKit: maybe(MoneySchema),
   discount: maybe(MoneySchema),
   feeOnce: maybe(MoneySchema),
-  postageTo: maybe(z.record(z.string(), MoneySchema)),
+  postageTo: maybe(z.record(Id, z.nullable(MoneySchema))),
   plusTax: maybe(Fraction),
   markets: listOf(Id),
 });

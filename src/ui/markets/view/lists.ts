@@ -13,7 +13,8 @@ const { shops: shopWords, parcels: parcelWords, lead: leadWords } = marketsWords
 export type ShopRow = Readonly<{ shop: Shop; market: string; postage: string; free: string; abroad: string }>;
 
 function abroadText({ postageTo }: Shop, book: Workbook): string {
-  const names = Object.keys(postageTo ?? {}).map((id) => nameOf(book.markets, id));
+  const served = Object.entries(postageTo ?? {}).filter(([, postage]) => postage !== null);
+  const names = served.map(([id]) => nameOf(book.markets, id));
   return names.length === 0 ? shopWords.only : marketsWords.joined(names);
 }
 

@@ -37,10 +37,14 @@ export type RateRow = Readonly<{
 }>;
 
 function quotesText({ quotes, base }: RateTable, inUse: readonly string[], format: Formatter): string {
-  const used = inUse.filter((code) => code !== base && Object.hasOwn(quotes, code));
-  const rest = Object.keys(quotes).length - used.length;
-  if (used.length === 0) return words.unused(rest);
-  const texts = used.map((code) => `${code} ${quoteText(quotes[code] ?? "", format)}`);
+  const given = Object.entries(quotes).filter(([, quote]) => quote !== null);
+  const byCode = new Map(given);
+  const texts = inUse.flatMap((code) => {
+    const quote = code === base ? null : byCode.get(code);
+    return quote ? [`${code} ${quoteText(quote, format)}`] : [];
+  });
+  const rest = given.length - texts.length;
+  if (texts.length === 0) return words.unused(rest);
   return [...texts, ...(rest > 0 ? [words.more(rest)] : [])].join(", ");
 }
 
