@@ -35,7 +35,7 @@ export const EvidenceSchema = z.looseObject({
   date: maybe(DateText),
   low: maybe(MoneySchema),
   high: maybe(MoneySchema),
-  line: maybe(Text),
+  line: maybe(z.string().check(z.minLength(1, "no line is named; write it as kit/line"))),
   source: maybe(Text),
 });
 
