@@ -37,3 +37,25 @@ it("says an empty id once, not also that it leads nowhere", () => {
   const stash = [{ id: "st-9", supply: { family: "other", name: "x" }, twinOf: [""] }];
   expect(placesIn({ ...smallWorkbook(), stash, remakes: null })).toEqual(["stash[0].twinOf[0]"]);
 });
+
+it("takes a claim without its value, and something published without its figures", () => {
+  const book = smallWorkbook();
+  const lines = [{ id: "l1", supply: { family: "other", name: "x" }, claims: [{ field: "gsm" }] }];
+  const remakes = [{ id: "r", kit: "k1", started: "2026-05-02", published: [{ at: "2026-05-09" }] }];
+  expect(placesIn({ ...book, kits: [{ ...book.kits[0], lines }], remakes })).toEqual([]);
+});
+
+it("says a list where an id should be once, not also that it is too short", () => {
+  expect(placesIn({ ...smallWorkbook(), home: { market: [] } })).toEqual(["home.market"]);
+});
+
+it("says it where evidence names an empty line, or postage an empty market", () => {
+  const book = smallWorkbook();
+  const evidence = [{ id: "e1", kind: "precedent", line: "" }];
+  const lines = [{ id: "l1", supply: { family: "other", name: "x" }, evidence }];
+  const shops = [{ id: "s1", name: "x", market: "se", postageTo: { "": { amount: "1", currency: "SEK" } } }];
+  expect(placesIn({ ...book, shops, kits: [{ ...book.kits[0], lines }] }).toSorted()).toEqual([
+    "kits[0].lines[0].evidence[0].line",
+    "shops[0].postageTo.",
+  ]);
+});
