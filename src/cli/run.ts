@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { AtFault, type Io, Misuse } from "./io.ts";
 import type { Verb } from "./verb.ts";
 import { verbs } from "./verbs/index.ts";
+import { visible } from "./visible.ts";
 
 const usage = (): string =>
   [
@@ -39,7 +40,10 @@ function answer(args: readonly string[], io: Io): void {
 
 function sayFaults(error: AtFault, asJson: boolean, io: Io): void {
   if (asJson) io.out(`${JSON.stringify({ faults: error.faults }, null, 2)}\n`);
-  else for (const { place, problem, remedy } of error.faults) io.err(`${place}: ${problem}; ${remedy}\n`);
+  else {
+    for (const { place, problem, remedy } of error.faults)
+      io.err(`${visible(`${place}: ${problem}; ${remedy}`)}\n`);
+  }
 }
 
 /**

@@ -1,6 +1,7 @@
 import { noticesOf } from "../../engine/workbook/index.ts";
 import { workbookFrom } from "../input.ts";
 import type { Verb } from "../verb.ts";
+import { visible } from "../visible.ts";
 
 export const check: Verb = {
   usage: "FILE",
@@ -22,7 +23,7 @@ export const check: Verb = {
       text: () =>
         [
           `A sound workbook: ${counts.stash} stash items, ${counts.kits} kits with ${counts.lines} lines, ${counts.remakes} remakes.\n`,
-          ...notices.map(({ place, notice }) => `${place}: ${notice}\n`),
+          ...notices.map(({ place, notice }) => `${visible(`${place}: ${notice}`)}\n`),
         ].join(""),
     };
   },

@@ -5,6 +5,7 @@ import { byId, workbookFrom } from "../input.ts";
 import { Misuse } from "../io.ts";
 import { table } from "../table.ts";
 import { textOption, type Values, type Verb } from "../verb.ts";
+import { visible } from "../visible.ts";
 
 const defaultLimit = 5;
 
@@ -76,7 +77,7 @@ function text(book: Workbook, kit: Kit, match: KitMatch): string {
     table(["line", "in the kit", "stand-in", "id", "of 100", "how near"], rows, [4]),
     `Together ${match.totalLikeness.toFixed(4)} over ${match.lines.length} lines.\n`,
     palette
-      ? `The palette kept: ${palette.picks.map(({ line, stash }) => `${line} ${names.get(stash) ?? stash}`).join(", ")}; ${palette.cost.toFixed(4)} against ${palette.costOfFirst.toFixed(4)}.\n`
+      ? `The palette kept: ${palette.picks.map(({ line, stash }) => visible(`${line} ${names.get(stash) ?? stash}`)).join(", ")}; ${palette.cost.toFixed(4)} against ${palette.costOfFirst.toFixed(4)}.\n`
       : "",
   ].join("");
 }

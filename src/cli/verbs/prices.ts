@@ -2,6 +2,7 @@ import { type PrintedEstimate, pricesOf } from "../../engine/price/index.ts";
 import { byId, homeMarket, orFaults, workbookFrom } from "../input.ts";
 import { table } from "../table.ts";
 import { textOption, type Verb } from "../verb.ts";
+import { visible } from "../visible.ts";
 
 const figure = (estimate: PrintedEstimate | null): string => {
   if (!estimate) return "no price";
@@ -29,14 +30,14 @@ export const prices: Verb = {
       figure(street),
     ]);
     const sentences = found.lines.flatMap(({ line, list, street }) => [
-      ...(list ? [`${line} list: ${list.sentence}\n`] : []),
-      ...(street ? [`${line} shop: ${street.sentence}\n`] : []),
+      ...(list ? [`${visible(`${line} list: ${list.sentence}`)}\n`] : []),
+      ...(street ? [`${visible(`${line} shop: ${street.sentence}`)}\n`] : []),
     ]);
     return {
       json: () => found,
       text: () =>
         [
-          `${market.name}, ${market.currency}, each\n`,
+          `${visible(market.name)}, ${market.currency}, each\n`,
           table(["line", "qty", "item", "list", "shop"], rows, [1, 3, 4]),
           "\n",
           ...sentences,

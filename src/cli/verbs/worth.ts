@@ -10,6 +10,7 @@ import {
 import { byId, orFaults, workbookFrom } from "../input.ts";
 import { table } from "../table.ts";
 import { textOption, textsOption, type Verb } from "../verb.ts";
+import { visible } from "../visible.ts";
 
 const amount = (money: Money | null): string => money?.amount ?? "no price";
 
@@ -42,7 +43,7 @@ function marketText(book: Workbook, kit: Kit, worth: MarketWorth): string {
     tier.wantedGain.amount,
   ]);
   return [
-    `${market?.name ?? worth.market}, ${worth.currency}\n`,
+    `${visible(market?.name ?? worth.market)}, ${worth.currency}\n`,
     table(["line", "qty", "item", "list", "shop"], [...lines, totals], [1, 3, 4]),
     "\n",
     table(["tier", "one kit costs", "by list", "", "by shop", "", "what I would use"], tiers, [1, 2, 4, 6]),

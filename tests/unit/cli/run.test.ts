@@ -54,6 +54,13 @@ describe("check", () => {
       notices: [],
     });
   });
+  it("keeps a fault on its line and the terminal unsteered, whatever an id holds", () => {
+    const home = { market: "a\nb\u001b[2J" };
+    const bad = JSON.stringify({ format: "understudy-workbook", version: 1, home });
+    expect(command(["check", "bad"], { bad }).err).toBe(
+      'home.market: there is no market "a\\u000ab\\u001b[2J"; name a market of this workbook\n',
+    );
+  });
   it("lists every fault, one a line, exit 1", () => {
     const bad = '{"format":"understudy-workbook","version":1,"home":{"market":"xx"},"stash":[{"id":"a"}]}';
     const { code, out, err } = command(["check", "bad"], { bad });
