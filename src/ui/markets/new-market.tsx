@@ -2,10 +2,10 @@ import { useState } from "react";
 import { currencyCodes } from "../../engine/money/index.ts";
 import { addMarket, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { Acts, Button, Chooser, Field, FieldRow } from "../parts/index.ts";
+import { Chooser, Field } from "../parts/index.ts";
 import { foldWords } from "../words/fold-words.ts";
 import { marketsWords } from "../words/markets.ts";
-import styles from "./markets.module.css";
+import { NewThing } from "./new-thing.tsx";
 import { marketId } from "./view/names.ts";
 
 const words = marketsWords.markets;
@@ -26,31 +26,21 @@ export function NewMarket({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addMarket({ id: marketId(wanted, markets), name: wanted, currency }))) onClose();
   };
   return (
-    <div className={styles.form}>
-      <FieldRow>
-        <Field
-          label={words.name}
-          value={name}
-          onValue={setName}
-          onEnter={() => void add()}
-          fault={tried ? fault : undefined}
-          autoFocus
-        />
-        <Chooser
-          label={words.currency}
-          value={currency}
-          options={currencyCodes.map((value) => ({ value, label: value }))}
-          onValue={(code) => code !== null && setCurrency(code)}
-        />
-      </FieldRow>
-      <Acts>
-        <Button kind="primary" onClick={() => void add()}>
-          {words.verb}
-        </Button>
-        <Button kind="quiet" onClick={onClose}>
-          {marketsWords.cancel}
-        </Button>
-      </Acts>
-    </div>
+    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
+      <Field
+        label={words.name}
+        value={name}
+        onValue={setName}
+        onEnter={() => void add()}
+        fault={tried ? fault : undefined}
+        autoFocus
+      />
+      <Chooser
+        label={words.currency}
+        value={currency}
+        options={currencyCodes.map((value) => ({ value, label: value }))}
+        onValue={(code) => code !== null && setCurrency(code)}
+      />
+    </NewThing>
   );
 }

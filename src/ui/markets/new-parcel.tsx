@@ -2,9 +2,9 @@ import { useState } from "react";
 import type { Parcel } from "../../engine/worth/index.ts";
 import { addParcel, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { Acts, Button, DateField, FieldRow, MoneyField, Select } from "../parts/index.ts";
+import { DateField, MoneyField, Select } from "../parts/index.ts";
 import { marketsWords } from "../words/markets.ts";
-import styles from "./markets.module.css";
+import { NewThing } from "./new-thing.tsx";
 
 const words = marketsWords.parcels;
 
@@ -48,28 +48,18 @@ export function NewParcel({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addParcel(parcel))) onClose();
   };
   return (
-    <div className={styles.form}>
-      <FieldRow>
-        <Select
-          label={words.from}
-          value={from}
-          options={options}
-          onValue={come}
-          fault={tried && from === "" ? words.fromMissing : undefined}
-        />
-        <Select label={words.to} value={to} options={options} onValue={setTo} />
-        <DateField label={words.date} value={date} onValue={setDate} />
-        <MoneyField label={words.value} value={value} onValue={setValue} />
-        <MoneyField label={words.charged} hint={words.chargedHint} value={charged} onValue={setCharged} />
-      </FieldRow>
-      <Acts>
-        <Button kind="primary" onClick={() => void add()}>
-          {words.verb}
-        </Button>
-        <Button kind="quiet" onClick={onClose}>
-          {marketsWords.cancel}
-        </Button>
-      </Acts>
-    </div>
+    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
+      <Select
+        label={words.from}
+        value={from}
+        options={options}
+        onValue={come}
+        fault={tried && from === "" ? words.fromMissing : undefined}
+      />
+      <Select label={words.to} value={to} options={options} onValue={setTo} />
+      <DateField label={words.date} value={date} onValue={setDate} />
+      <MoneyField label={words.value} value={value} onValue={setValue} />
+      <MoneyField label={words.charged} hint={words.chargedHint} value={charged} onValue={setCharged} />
+    </NewThing>
   );
 }

@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { addShop, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { Acts, Button, Field, FieldRow, Select } from "../parts/index.ts";
+import { Field, Select } from "../parts/index.ts";
 import { marketsWords } from "../words/markets.ts";
-import styles from "./markets.module.css";
+import { NewThing } from "./new-thing.tsx";
 
 const words = marketsWords.shops;
 
@@ -21,31 +21,21 @@ export function NewShop({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addShop(shop))) onClose();
   };
   return (
-    <div className={styles.form}>
-      <FieldRow>
-        <Field
-          label={words.name}
-          value={name}
-          onValue={setName}
-          onEnter={() => void add()}
-          fault={tried && name.trim() === "" ? words.nameMissing : undefined}
-          autoFocus
-        />
-        <Select
-          label={words.market}
-          value={market}
-          options={markets.map((one) => ({ value: one.id, label: one.name }))}
-          onValue={setMarket}
-        />
-      </FieldRow>
-      <Acts>
-        <Button kind="primary" onClick={() => void add()}>
-          {words.verb}
-        </Button>
-        <Button kind="quiet" onClick={onClose}>
-          {marketsWords.cancel}
-        </Button>
-      </Acts>
-    </div>
+    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
+      <Field
+        label={words.name}
+        value={name}
+        onValue={setName}
+        onEnter={() => void add()}
+        fault={tried && name.trim() === "" ? words.nameMissing : undefined}
+        autoFocus
+      />
+      <Select
+        label={words.market}
+        value={market}
+        options={markets.map((one) => ({ value: one.id, label: one.name }))}
+        onValue={setMarket}
+      />
+    </NewThing>
   );
 }

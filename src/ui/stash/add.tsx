@@ -3,6 +3,7 @@ import { readLines } from "../../engine/supply/index.ts";
 import { addStashItem, addStashItems, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { Band } from "../kits/band.tsx";
+import entry from "../kits/contents/entry.module.css";
 import { TypedLine } from "../kits/contents/typed-line.tsx";
 import { entryView, type Fix, knownNames, pieceAt } from "../kits/view/entry.ts";
 import { Acts, Beside, Button } from "../parts/index.ts";
@@ -75,9 +76,9 @@ export function AddToStash({ onDone }: Readonly<{ onDone: () => void }>) {
   return (
     <Beside note={words.note}>
       <Band>
-        <p className={styles.fact}>{words.hint}</p>
-        <div className={styles.desk}>
-          <div className={styles.line}>
+        <p className={entry.fact}>{words.hint}</p>
+        <div className={entry.desk}>
+          <div className={entry.line}>
             <TypedLine
               label={words.label}
               value={typed}
@@ -95,7 +96,7 @@ export function AddToStash({ onDone }: Readonly<{ onDone: () => void }>) {
           {view && <Drawn view={view} />}
         </div>
         <div className={styles.foot}>
-          <p role="status" className={styles.fact}>
+          <p role="status" className={entry.fact}>
             {last && typed === ""
               ? words.added(last.name)
               : [view?.kept, view?.notSaid].filter(Boolean).join(" ")}

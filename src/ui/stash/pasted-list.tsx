@@ -1,6 +1,7 @@
 import { type ReactNode, useMemo, useState } from "react";
 import { type KnownNames, readLines } from "../../engine/supply/index.ts";
 import { Band } from "../kits/band.tsx";
+import entry from "../kits/contents/entry.module.css";
 import { pastedView } from "../kits/view/pasted.ts";
 import { Acts, Button } from "../parts/index.ts";
 import { Swatch } from "../swatch/index.ts";
@@ -27,16 +28,16 @@ export function PastedList({ text, known, where, onAdd, onDrop }: Props) {
   return (
     <Band>
       <h2>{words.pasted(kept.length)}</h2>
-      <p className={styles.fact}>{words.pastedText}</p>
-      <ol className={styles.pasted}>
+      <p className={entry.fact}>{words.pastedText}</p>
+      <ol className={entry.pasted}>
         {kept.map((row) => (
-          <li key={row.place} className={styles.pastedLine}>
+          <li key={row.place} className={entry.pastedLine}>
             <Swatch item={{ id: `pasted ${row.place}`, supply: row.reading.supply }} width={88} height={40} />
             <div>
               <p>
                 <strong>{row.reading.supply.name}</strong> {row.facts}
               </p>
-              <p className={styles.fact}>
+              <p className={entry.fact}>
                 “{row.text}” {row.kept}
               </p>
             </div>
