@@ -19,6 +19,15 @@ export {
   useBook,
 } from "./book.ts";
 export { recordsIn } from "./count.ts";
+export {
+  areKeysOn,
+  chosenLocale,
+  firstSpoken,
+  keepKeysOn,
+  keepLanguage,
+  keepLocale,
+  language,
+} from "./device.ts";
 export type { Stored, StoreFault, StoreFaultKind } from "./faults.ts";
 export { askToKeep, type StorageHealth, storageHealth } from "./health.ts";
 export { newId } from "./ids.ts";

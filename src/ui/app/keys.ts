@@ -1,17 +1,8 @@
 import { useEffect, useRef } from "react";
 import { create } from "zustand";
+import { areKeysOn, keepKeysOn } from "../../store/index.ts";
 
-const kept = "understudy.single-keys";
-
-const useKeys = create<{ on: boolean }>(() => ({ on: read() }));
-
-function read(): boolean {
-  try {
-    return localStorage.getItem(kept) !== "off";
-  } catch {
-    return true; // storage is shut off: keys work, only the choice is not kept
-  }
-}
+const useKeys = create<{ on: boolean }>(() => ({ on: areKeysOn() }));
 
 /** Whether single-key shortcuts are on. */
 export const useKeysOn = (): boolean => useKeys((state) => state.on);
@@ -19,11 +10,7 @@ export const useKeysOn = (): boolean => useKeys((state) => state.on);
 /** Turns single-key shortcuts on or off, and keeps the choice on this device. */
 export function setKeysOn(on: boolean): void {
   useKeys.setState({ on });
-  try {
-    localStorage.setItem(kept, on ? "on" : "off");
-  } catch {
-    // not kept, see `read`
-  }
+  keepKeysOn(on);
 }
 
 const writes = (target: EventTarget | null): boolean =>

@@ -1,26 +1,6 @@
-/** The word an act's name begins with, and the same as something done. */
-const doneBy: ReadonlyMap<string, string> = new Map([
-  ["Add", "Added"],
-  ["Change", "Changed"],
-  ["Choose", "Chose"],
-  ["Clear", "Cleared"],
-  ["Give", "Gave"],
-  ["Leave", "Left"],
-  ["Link", "Linked"],
-  ["Log", "Logged"],
-  ["Mark", "Marked"],
-  ["Move", "Moved"],
-  ["Name", "Named"],
-  ["Note", "Noted"],
-  ["Remove", "Removed"],
-  ["Restore", "Restored"],
-  ["Start", "Started"],
-  ["Take", "Took"],
-  ["Unlink", "Unlinked"],
-]);
+import { asDone as en } from "./en/done.ts";
+import { spoken } from "./spoken.ts";
+import { asDone as sv } from "./sv/done.ts";
 
 /** An act's name as what was just done: "Log the kit …" reads "Logged the kit …". Others stay as they are. */
-export function asDone(label: string): string {
-  const [verb = ""] = label.split(" ", 1);
-  return (doneBy.get(verb) ?? verb) + label.slice(verb.length);
-}
+export const asDone = spoken({ en, sv });

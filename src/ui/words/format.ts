@@ -1,4 +1,6 @@
 import { type Money, minorDigits } from "../../engine/money/index.ts";
+import { type Language, languages } from "../../engine/record/index.ts";
+import { chosenLocale, language } from "../../store/index.ts";
 
 type Sign = "auto" | "always";
 
@@ -107,5 +109,21 @@ function piecesOf(parts: readonly Intl.NumberFormatPart[]): MoneyPieces {
   };
 }
 
+/**
+ * The locale of numbers and dates: the one chosen, else the browser's own, unless that is another language that is
+ * spoken here: Swedish words with an American's dates would be nobody's.
+ */
+export function localeFor(
+  chosen: string | null,
+  browser: string | undefined,
+  words: Language,
+): string | undefined {
+  if (chosen !== null) return chosen;
+  const isOther = languages.some((known) => known !== words && browser?.toLowerCase().startsWith(known));
+  return isOther ? words : browser;
+}
+
 /** The printer in the reader's own locale. */
-export const format: Formatter = formatter(globalThis.navigator?.language);
+export const format: Formatter = formatter(
+  localeFor(chosenLocale(), globalThis.navigator?.language, language),
+);

@@ -1,7 +1,9 @@
 /** Words: every text of the frame and the parts, and the one way to print numbers, money and dates. */
-import { en, type Words } from "./en.ts";
+import { frameWords as en } from "./en/frame.ts";
+import { spoken } from "./spoken.ts";
+import { frameWords as sv } from "./sv/frame.ts";
 
-/** The words in use. English is the only language so far. */
-export const words: Words = en;
 export { type Formatter, format, formatter, type MoneyPieces } from "./format.ts";
-export type { Words };
+
+/** The words of the frame and the parts, in the language in use. */
+export const words = spoken<typeof en>({ en, sv });

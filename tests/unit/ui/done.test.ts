@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { asDone } from "../../../src/ui/words/done.ts";
+import { asDone } from "../../../src/ui/words/en/done.ts";
 
 it.each([
   ["Log the kit April light", "Logged the kit April light"],

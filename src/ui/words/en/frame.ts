@@ -2,7 +2,7 @@
  * The words of the frame and the parts, in English. A screen keeps its own words beside itself in the same
  * way: an object of texts and functions, so that another language is another object of the same type.
  */
-export const en = {
+export const frameWords = {
   product: "Understudy",
   skip: "Skip to the page",
   placesLabel: "Places",
@@ -99,6 +99,3 @@ export const en = {
     yesterday: "yesterday",
   },
 };
-
-/** What a translation has to hold. */
-export type Words = typeof en;

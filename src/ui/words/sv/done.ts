@@ -1,0 +1,1 @@
+export { asDone } from "../en/done.ts";

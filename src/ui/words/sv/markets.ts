@@ -1,0 +1,3 @@
+import { marketsWords as en } from "../en/markets.ts";
+
+export const marketsWords: typeof en = en;

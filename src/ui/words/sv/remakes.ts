@@ -1,0 +1,3 @@
+import { remakeWords as en } from "../en/remakes.ts";
+
+export const remakeWords: typeof en = en;

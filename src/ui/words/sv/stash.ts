@@ -1,0 +1,3 @@
+import { stashWords as en } from "../en/stash.ts";
+
+export const stashWords: typeof en = en;
