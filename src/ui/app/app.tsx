@@ -32,7 +32,7 @@ export function App() {
 }
 
 /** Pages that need no notebook, or mend one that does not open. */
-const always: readonly Route["name"][] = ["keep-safe", "parts", "nowhere"];
+const always: readonly Route["name"][] = ["keep-safe", "words", "parts", "nowhere"];
 
 function OpenScreen({ route }: Readonly<{ route: Route }>) {
   const status = useBook((state) => state.status);

@@ -1,6 +1,8 @@
 import { foldWords } from "../words/fold-words.ts";
 import { format, words } from "../words/index.ts";
+import { type Term, terms } from "../words/terms.ts";
 import { go, type Target } from "./navigate.ts";
+import { wordsAddress } from "./terms-of.ts";
 
 /** Something the search field can find, and what choosing it does. */
 export type Entry = Readonly<{
@@ -84,6 +86,14 @@ export const placeEntries: readonly Entry[] = [
   leads("place remakes", "place", words.places.remakes, { name: "remakes" }),
   leads("place markets", "place", words.places.markets, { name: "markets" }),
   leads("place keep-safe", "place", words.places.keepSafe, { name: "keep-safe" }),
+];
+
+/** Our own words, each leading to what it means. */
+export const wordEntries: readonly Entry[] = [
+  leads("place words", "place", words.places.words, { name: "words" }),
+  ...Object.entries(terms).map(([term, [name]]) =>
+    leads(`word ${term}`, "word", name, wordsAddress(term as Term)),
+  ), // its own keys
 ];
 
 /**

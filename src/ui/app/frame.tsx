@@ -7,7 +7,7 @@ import { Link } from "./link.tsx";
 import { go } from "./navigate.ts";
 import { type Place, placeOf, type Route } from "./route.ts";
 
-type Name = Exclude<Route["name"], "kit" | "stash-item" | "remake" | "nowhere" | "parts">;
+type Name = Exclude<Route["name"], "kit" | "stash-item" | "remake" | "nowhere" | "parts" | "words">;
 
 const edge: readonly Readonly<{ name: Name; place: Place }>[] = [
   { name: "desk", place: "desk" },

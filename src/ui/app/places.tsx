@@ -33,6 +33,10 @@ const KeepSafePage = lazy(() =>
   import("../keep-safe/keep-safe-page.tsx").then((module) => ({ default: module.KeepSafePage })),
 );
 
+const WordsPage = lazy(() =>
+  import("../words-page/words-page.tsx").then((module) => ({ default: module.WordsPage })),
+);
+
 type Screens = Readonly<{ [Name in Route["name"]]: (route: Extract<Route, { name: Name }>) => ReactNode }>;
 
 /**
@@ -49,6 +53,7 @@ const screens: Screens = {
   remake: ({ id, tab }) => <RemakeScreen key={id} id={id} tab={tab} />,
   markets: () => <MarketsPage />,
   "keep-safe": () => <KeepSafePage />,
+  words: () => <WordsPage />,
   parts: () => <PartsPage />,
   nowhere: () => <Nowhere />,
 };

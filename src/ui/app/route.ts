@@ -9,16 +9,25 @@ export type KitTab = (typeof kitTabs)[number];
 export type RemakeTab = (typeof remakeTabs)[number];
 
 export type Route =
-  | Readonly<{ name: "desk" | "kits" | "stash" | "remakes" | "markets" | "keep-safe" | "parts" }>
+  | Readonly<{ name: "desk" | "kits" | "stash" | "remakes" | "markets" | "keep-safe" | "parts" | "words" }>
   | Readonly<{ name: "kit"; id: string; tab: KitTab }>
   | Readonly<{ name: "stash-item"; id: string }>
   | Readonly<{ name: "remake"; id: string; tab: RemakeTab }>
   | Readonly<{ name: "nowhere"; path: string }>;
 
-/** The six places of the fore-edge, and the sheet of parts that hangs on none. */
-export type Place = "desk" | "kits" | "stash" | "remakes" | "markets" | "keepSafe" | "parts" | "nowhere";
+/** The six places of the fore-edge, and the sheet of parts and our words, which hang on none. */
+export type Place =
+  | "desk"
+  | "kits"
+  | "stash"
+  | "remakes"
+  | "markets"
+  | "keepSafe"
+  | "parts"
+  | "words"
+  | "nowhere";
 
-const plain = ["kits", "stash", "remakes", "markets", "keep-safe", "parts"] as const;
+const plain = ["kits", "stash", "remakes", "markets", "keep-safe", "parts", "words"] as const;
 
 /** Reads a path; a kit or remake without a tab opens on its first one. Never throws. */
 export function parseRoute(path: string): Route {

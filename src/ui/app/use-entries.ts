@@ -3,7 +3,7 @@ import { useBook } from "../../store/index.ts";
 import { words } from "../words/index.ts";
 import { useOfferedLists } from "./acts.ts";
 import { redoLast, undoLast } from "./do-act.ts";
-import { type Entry, entriesOf, placeEntries } from "./entries.ts";
+import { type Entry, entriesOf, placeEntries, wordEntries } from "./entries.ts";
 import { setKeysOn, useKeysOn } from "./keys.ts";
 
 /** Everything that can be found just now. */
@@ -26,6 +26,6 @@ export function useEntries(): readonly Entry[] {
     const undo: Entry = { key: "act undo", kind: "act", name: words.find.undo, run: () => void undoLast() };
     const redo: Entry = { key: "act redo", kind: "act", name: words.find.redo, run: () => void redoLast() };
     const back = [...(canUndo ? [undo] : []), ...(canRedo ? [redo] : [])];
-    return [...acts, ...back, keys, ...placeEntries, ...entriesOf(book)];
+    return [...acts, ...back, keys, ...placeEntries, ...entriesOf(book), ...wordEntries];
   }, [offered, keysOn, book, canUndo, canRedo]);
 }

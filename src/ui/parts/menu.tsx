@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from "react";
+import { besideButton } from "./beside-button.ts";
 import { Button, type ButtonKind } from "./button.tsx";
 import styles from "./menu.module.css";
 
@@ -11,16 +12,6 @@ type Props = Readonly<{
   kind?: ButtonKind;
   acts: readonly MenuAct[];
 }>;
-
-const gapPx = 4;
-
-/** A place beside the button where the whole list is on the screen. */
-function placed(button: DOMRect, list: DOMRect) {
-  const below = button.bottom + gapPx;
-  const fitsBelow = below + list.height <= innerHeight;
-  const left = Math.max(8, Math.min(button.left, innerWidth - list.width - 8));
-  return { left, top: fitsBelow ? below : Math.max(8, button.top - list.height - gapPx) };
-}
 
 /**
  * Acts behind a button.
@@ -38,7 +29,7 @@ export function Menu({ label, name, kind = "quiet", acts }: Props) {
   const onToggle = (isOpen: boolean) => {
     setOpen(isOpen);
     if (!isOpen || !list.current || !button.current) return;
-    setPlace(placed(button.current.getBoundingClientRect(), list.current.getBoundingClientRect()));
+    setPlace(besideButton(button.current.getBoundingClientRect(), list.current.getBoundingClientRect()));
     focus(0);
   };
   const onKeyDown = (event: KeyboardEvent) => {

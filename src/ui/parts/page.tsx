@@ -1,9 +1,11 @@
 import { type ReactNode, useEffect, useId, useRef } from "react";
-import { usePath } from "../app/navigate.ts";
+import { usePath, useRoute } from "../app/navigate.ts";
+import { termsOf } from "../app/terms-of.ts";
 import { words } from "../words/index.ts";
 import { classes } from "./classes.ts";
 import styles from "./page.module.css";
 import { type Tab, Tabs } from "./tabs.tsx";
+import { TermsLine, Told } from "./terms.tsx";
 
 type PageProps = Readonly<{
   /** The place it belongs to, for the window's title: words.places.kits. */
@@ -41,6 +43,7 @@ function useTitleFocus() {
 
 /** One page of the notebook: title, tabs, the sentence that sums up, then its sections. */
 export function Page({ place, title, tabs, margin, note, lead, leadMore, acts, children }: PageProps) {
+  const terms = termsOf(useRoute());
   const ref = useTitleFocus();
   useEffect(() => {
     document.title = words.documentTitle(title, place);
@@ -58,12 +61,21 @@ export function Page({ place, title, tabs, margin, note, lead, leadMore, acts, c
       {(lead || leadMore || note) && (
         <Beside note={note}>
           <p className={styles.leadLine}>
-            {lead && <span className={styles.lead}>{lead}</span>}{" "}
-            {leadMore && <span className={styles.more}>{leadMore}</span>}
+            {lead && (
+              <span className={styles.lead}>
+                <Told terms={terms}>{lead}</Told>
+              </span>
+            )}{" "}
+            {leadMore && (
+              <span className={styles.more}>
+                <Told terms={terms}>{leadMore}</Told>
+              </span>
+            )}
           </p>
         </Beside>
       )}
       {children}
+      {terms.length > 0 && <TermsLine terms={terms} />}
     </div>
   );
 }
