@@ -6,9 +6,9 @@ import { words as common } from "../words/index.ts";
 import { keepSafeWords as words } from "../words/keep-safe.ts";
 import { Clear } from "./clear.tsx";
 import { Copy } from "./copy.tsx";
+import { Device } from "./device.tsx";
 import { Health } from "./health.tsx";
 import { History } from "./history.tsx";
-import { Keys } from "./keys.tsx";
 import { useLastCopy } from "./last-copy.ts";
 import { Restore } from "./restore.tsx";
 import { saveWholeCopy } from "./save-copy.ts";
@@ -33,7 +33,7 @@ export function KeepSafePage() {
       <Snapshots />
       <History />
       <Health />
-      <Keys />
+      <Device />
       <Clear onSave={save} />
     </Page>
   );

@@ -124,10 +124,15 @@ export const keepSafeWords = {
     clears: "Clearing this site's data in the browser, or removing the browser, takes all of it away.",
   },
 
-  keys: {
-    title: "Keys",
-    tick: "Single keys do things",
-    more: "such as / for the search field; turn it off if you speak or dictate to your device",
+  device: {
+    title: "This device",
+    language: "Words in",
+    languageHint: "The page loads anew; nothing is lost by it.",
+    numbers: "Numbers and dates",
+    numbersHint: "Amounts keep their own currency.",
+    asBrowser: (sample: string) => `As this browser: ${sample}`,
+    keys: "Single keys do things",
+    keysMore: "such as / for the search field; turn it off if you speak or dictate to your device",
     chord: "Ctrl Z and Ctrl Shift Z, or with Cmd, always take back and do again.",
   },
 
