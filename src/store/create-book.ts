@@ -9,6 +9,7 @@ import { dropLast, flush, replace, report, submit } from "./saving.ts";
 import { loadStacks } from "./stacks.ts";
 import { type BookState, type BookTools, opening, type Session, serial } from "./state.ts";
 import { redo, undo } from "./undoing.ts";
+import { storeWords } from "./words/index.ts";
 
 /** A book store over `tools`. The app has one (`book.ts`); tests make their own. */
 export function createBook(tools: BookTools) {
@@ -85,7 +86,7 @@ export function createBook(tools: BookTools) {
     const kept = await session.repository.snapshot(snapshot.id);
     if (!kept.ok) return kept;
     return kept.value
-      ? replaceBook(kept.value, `Go back to before: ${snapshot.label}`)
+      ? replaceBook(kept.value, storeWords.goBack(snapshot.label))
       : failed(storeFault("damaged"));
   }
 

@@ -1,4 +1,5 @@
 import type { Fault, Outcome } from "../engine/record/index.ts";
+import { storeWords } from "./words/index.ts";
 
 /**
  * Why something could not be kept or read.
@@ -29,60 +30,28 @@ export const stored = <T>(value: T): Stored<T> => ({ ok: true, value });
 
 export const failed = (fault: StoreFault): { ok: false; fault: StoreFault } => ({ ok: false, fault });
 
-const onScreen = "Everything saved before it is still kept, and the change itself is still on screen.";
-
-const texts: Readonly<Record<Exclude<StoreFaultKind, "refused">, Omit<StoreFault, "kind">>> = {
-  quota: {
-    place: "this device",
-    problem: "There is no room left to keep this change.",
-    safe: onScreen,
-    remedy: "Save a copy now, or free some space and try again.",
-  },
-  interrupted: {
-    place: "this browser",
-    problem: "The browser broke off before the change was kept.",
-    safe: onScreen,
-    remedy: "Save a copy now, or try again.",
-  },
-  closed: {
-    place: "this browser",
-    problem: "The browser has closed the place where changes are kept.",
-    safe: onScreen,
-    remedy: "Save a copy now, then reload this tab and try again.",
-  },
-  newer: {
-    place: "this tab",
-    problem: "A newer version of the app has been used here, so this tab only reads.",
-    safe: "Nothing was changed.",
-    remedy: "Reload this tab to get the newer version, or save a copy now.",
-  },
-  stale: {
-    place: "this tab",
-    problem: "Something was changed in another tab first.",
-    safe: "Both tabs now show the same, and nothing was lost.",
-    remedy: "Look at what is there now, and try again.",
-  },
-  damaged: {
-    place: "this browser",
-    problem: "What is kept here cannot be read.",
-    safe: "It has not been touched.",
-    remedy: "Restore a backup, or try again.",
-  },
-  unavailable: {
-    place: "this browser",
-    problem: "This browser keeps nothing here: a private window, or storage is switched off.",
-    safe: "You can work, but only until this tab is closed.",
-    remedy: "Save a copy before you close it, or open the app in an ordinary window.",
-  },
+/** Where each has its cause. */
+const places: Readonly<Record<Exclude<StoreFaultKind, "refused">, string>> = {
+  quota: "this device",
+  interrupted: "this browser",
+  closed: "this browser",
+  newer: "this tab",
+  stale: "this tab",
+  damaged: "this browser",
+  unavailable: "this browser",
 };
 
-export const storeFault = (kind: keyof typeof texts): StoreFault => ({ kind, ...texts[kind] });
+export const storeFault = (kind: keyof typeof places): StoreFault => ({
+  kind,
+  place: places[kind],
+  ...storeWords.faults[kind],
+});
 
 /** A change that cannot be made, as the engine found it. */
 export const refusal = (fault: Fault): StoreFault => ({
   ...fault,
   kind: "refused",
-  safe: "Nothing was changed.",
+  safe: storeWords.nothingChanged,
 });
 
 /** An outcome of the engine, as one of the store. */
@@ -98,7 +67,7 @@ function namesOf(error: unknown): readonly string[] {
   return inner && inner !== error ? [nameOf(error), ...namesOf(inner)] : [nameOf(error)];
 }
 
-const kinds: ReadonlyMap<string, keyof typeof texts> = new Map([
+const kinds: ReadonlyMap<string, keyof typeof places> = new Map([
   ["QuotaExceededError", "quota"],
   ["DatabaseClosedError", "closed"],
   ["InvalidStateError", "closed"],

@@ -6,6 +6,7 @@ import { changed } from "./prepare.ts";
 import type { Committed, Draft } from "./repository.ts";
 import { loadStacks } from "./stacks.ts";
 import { type Session, showBook, showSaving, showStacks, type Waiting } from "./state.ts";
+import { storeWords } from "./words/index.ts";
 
 /** The kept book with all that waits done to it. What no longer fits is refused when its turn comes. */
 export const shown = ({ stored: kept, pending }: Session): Workbook =>
@@ -97,7 +98,7 @@ export async function keepThenShow(session: Session, draft: Draft): Promise<Stor
   showSaving(session, { state: "saving", fault: null });
   const kept = await session.repository.commit(draft);
   if (!kept.ok) {
-    const fault = { ...kept.fault, safe: "Nothing was changed." };
+    const fault = { ...kept.fault, safe: storeWords.nothingChanged };
     if (mayYetPass(fault)) report(session, fault);
     else showSaving(session, { state: "saved", fault });
     return failed(fault);

@@ -3,6 +3,7 @@ import type { Entry } from "./journal/index.ts";
 import { reload } from "./opening.ts";
 import { dropLast, flush, keepThenShow, report } from "./saving.ts";
 import type { Session } from "./state.ts";
+import { storeWords } from "./words/index.ts";
 
 type Direction = "undo" | "redo";
 
@@ -10,8 +11,8 @@ const nothingTo = (direction: Direction) =>
   failed(
     refusal({
       place: "this book",
-      problem: `There is nothing to ${direction}.`,
-      remedy: "Go on from what is there.",
+      problem: storeWords.nothingTo[direction],
+      remedy: storeWords.goOn,
     }),
   );
 

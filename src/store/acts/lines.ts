@@ -2,22 +2,23 @@ import type { Evidence, Line, Settled } from "../../engine/price/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { Kit } from "../../engine/worth/index.ts";
 import type { ActDraft, Match, Path } from "../journal/index.ts";
+import { storeWords as words } from "../words/index.ts";
 import { act, putPart, set } from "./record.ts";
 import { thenMend } from "./remove.ts";
-import { change, counted, kitName, supplyName } from "./words.ts";
+import { change, kitName, supplyName } from "./words.ts";
 
 const lineAt = (line: Pick<Line, "id">): Path => ["lines", { id: line.id }];
 
 /** Adds a line, last or before another one. */
 export const addLine = (kit: Kit, line: Line, before?: Pick<Line, "id">): ActDraft =>
   act(
-    `Add ${supplyName(line)} to ${kitName(kit)}`,
+    words.addLine(supplyName(line), kitName(kit)),
     putPart("kits", kit.id, lineAt(line), line, before && { id: before.id }),
   );
 
 export const addLines = (kit: Kit, lines: readonly Line[]): ActDraft =>
   act(
-    `Add ${counted(lines.length, "line")} to ${kitName(kit)}`,
+    words.addLines(lines.length, kitName(kit)),
     ...lines.map((line) => putPart("kits", kit.id, lineAt(line), line)),
   );
 
@@ -28,23 +29,20 @@ export const editLine = (kit: Kit, line: Line, path: Path, value: unknown): ActD
 /** Moves a line in front of another, or to the end. */
 export const moveLine = (kit: Kit, line: Line, before: Pick<Line, "id"> | null): ActDraft =>
   act(
-    `Move ${supplyName(line)} in ${kitName(kit)}`,
+    words.moveLine(supplyName(line), kitName(kit)),
     putPart("kits", kit.id, lineAt(line), line, before && { id: before.id }),
   );
 
 /** Removes a line, and what remakes and other kits say of it. */
 export const removeLine = (book: Workbook, kit: Kit, line: Line): ActDraft => ({
-  label: `Remove ${supplyName(line)} from ${kitName(kit)}`,
+  label: words.removeLine(supplyName(line), kitName(kit)),
   changes: thenMend(book, [{ op: "remove", list: "kits", id: kit.id, path: lineAt(line) }]),
 });
 
 const evidenceAt = (line: Line, { id }: Evidence): Path => [...lineAt(line), "evidence", { id }];
 
 export const addEvidence = (kit: Kit, line: Line, evidence: Evidence): ActDraft =>
-  act(
-    `Add a price found for ${supplyName(line)}`,
-    putPart("kits", kit.id, evidenceAt(line, evidence), evidence),
-  );
+  act(words.addEvidence(supplyName(line)), putPart("kits", kit.id, evidenceAt(line, evidence), evidence));
 
 export const editEvidence = (
   kit: Kit,
@@ -54,12 +52,12 @@ export const editEvidence = (
   value: unknown,
 ): ActDraft =>
   act(
-    change(path, `a price found for ${supplyName(line)}`),
+    change(path, words.evidence(supplyName(line))),
     set("kits", kit.id, [...evidenceAt(line, evidence), ...path], value),
   );
 
 export const removeEvidence = (kit: Kit, line: Line, evidence: Evidence): ActDraft =>
-  act(`Remove a price found for ${supplyName(line)}`, {
+  act(words.removeEvidence(supplyName(line)), {
     op: "remove",
     list: "kits",
     id: kit.id,
@@ -75,12 +73,12 @@ const settledMatch = ({ kind, market }: Pick<Settled, "kind" | "market">): Match
 /** Goes with a price, or a method, instead of the one gone with so far. */
 export const settle = (kit: Kit, line: Line, settled: Settled): ActDraft =>
   act(
-    `Choose the price to go with for ${supplyName(line)}`,
+    words.settle(supplyName(line)),
     putPart("kits", kit.id, [...lineAt(line), "settled", settledMatch(settled)], settled),
   );
 
 export const unsettle = (kit: Kit, line: Line, settled: Pick<Settled, "kind" | "market">): ActDraft =>
-  act(`Leave open the price to go with for ${supplyName(line)}`, {
+  act(words.unsettle(supplyName(line)), {
     op: "remove",
     list: "kits",
     id: kit.id,

@@ -3,6 +3,7 @@ import type { Line } from "../../engine/price/index.ts";
 import type { Remake } from "../../engine/workbook/index.ts";
 import type { Kit } from "../../engine/worth/index.ts";
 import type { ActDraft, Path } from "../journal/index.ts";
+import { storeWords as words } from "../words/index.ts";
 import { act, put, putPart, set } from "./record.ts";
 import { removal } from "./remove.ts";
 import { change, kitName, supplyName } from "./words.ts";
@@ -11,27 +12,27 @@ type Verdict = NonNullable<Remake["verdicts"]>[number];
 type LogEntry = NonNullable<Remake["log"]>[number];
 
 export const startRemake = (remake: Remake, kit: Kit): ActDraft =>
-  act(`Start a remake of ${kitName(kit)}`, put("remakes", remake));
+  act(words.startRemake(kitName(kit)), put("remakes", remake));
 
 /** Changes one field of a remake; undefined leaves it out. */
 export const editRemake = (remake: Remake, path: Path, value: unknown): ActDraft =>
-  act(change(path, "the remake"), set("remakes", remake.id, path, value));
+  act(change(path, words.remake), set("remakes", remake.id, path, value));
 
 export const removeRemake = (remake: Remake, kit: Kit): ActDraft =>
-  act(`Remove the remake of ${kitName(kit)}`, removal("remakes", remake.id));
+  act(words.removeRemake(kitName(kit)), removal("remakes", remake.id));
 
 const ofLine = (list: "picks" | "verdicts", line: Line): Path => [list, { line: line.id }];
 
 /** Chooses what plays a line's part, instead of what was chosen before. */
 export const setPick = (remake: Remake, line: Line, pick: Chosen): ActDraft =>
   act(
-    `Choose what stands in for ${supplyName(line)}`,
+    words.setPick(supplyName(line)),
     putPart("remakes", remake.id, ofLine("picks", line), { ...pick, line: line.id }),
   );
 
 /** Takes a choice back, so that the nearest is shown again. */
 export const clearPick = (remake: Remake, line: Line): ActDraft =>
-  act(`Clear what stands in for ${supplyName(line)}`, {
+  act(words.clearPick(supplyName(line)), {
     op: "remove",
     list: "remakes",
     id: remake.id,
@@ -40,7 +41,7 @@ export const clearPick = (remake: Remake, line: Line): ActDraft =>
 
 export const setVerdict = (remake: Remake, line: Line, verdict: Verdict): ActDraft =>
   act(
-    `Give a verdict on ${supplyName(line)}`,
+    words.setVerdict(supplyName(line)),
     putPart("remakes", remake.id, ofLine("verdicts", line), { ...verdict, line: line.id }),
   );
 
@@ -48,7 +49,7 @@ export const setVerdict = (remake: Remake, line: Line, verdict: Verdict): ActDra
 const inLog = ({ at, text }: LogEntry): Path => ["log", { at: at ?? null, text: text ?? null }];
 
 export const addLogEntry = (remake: Remake, entry: LogEntry): ActDraft =>
-  act("Note something in the log", putPart("remakes", remake.id, inLog(entry), entry));
+  act(words.addLogEntry, putPart("remakes", remake.id, inLog(entry), entry));
 
 export const removeLogEntry = (remake: Remake, entry: LogEntry): ActDraft =>
-  act("Remove a note from the log", { op: "remove", list: "remakes", id: remake.id, path: inLog(entry) });
+  act(words.removeLogEntry, { op: "remove", list: "remakes", id: remake.id, path: inLog(entry) });

@@ -1,5 +1,6 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { type ActDraft, type Change, keyOf, listNames, same } from "../journal/index.ts";
+import { storeWords as words } from "../words/index.ts";
 import { set } from "./record.ts";
 import { removal, thenMend } from "./remove.ts";
 
@@ -19,7 +20,7 @@ export function removeSample(book: Workbook, sample: Workbook): ActDraft {
       .map((id) => removal(list, id));
   });
   return {
-    label: "Remove the sample",
+    label: words.removeSample,
     changes: thenMend(book, [...sampleFields(book, sample), ...removals]),
   };
 }

@@ -1,15 +1,16 @@
 import type { StashItem } from "../../engine/supply/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { ActDraft, Path, StockField } from "../journal/index.ts";
+import { storeWords as words } from "../words/index.ts";
 import { act, put, set } from "./record.ts";
 import { removal, thenMend } from "./remove.ts";
-import { change, counted, supplyName } from "./words.ts";
+import { change, supplyName } from "./words.ts";
 
 export const addStashItem = (item: StashItem): ActDraft =>
-  act(`Add ${supplyName(item)} to the stash`, put("stash", item));
+  act(words.addStashItem(supplyName(item)), put("stash", item));
 
 export const addStashItems = (items: readonly StashItem[]): ActDraft =>
-  act(`Add ${counted(items.length, "item")} to the stash`, ...items.map((item) => put("stash", item)));
+  act(words.addStashItem(words.items(items.length)), ...items.map((item) => put("stash", item)));
 
 /** Changes one field, `["supply", "name"]`; undefined leaves it out. For stock use `changeStock`. */
 export const editStashItem = (item: StashItem, path: Path, value: unknown): ActDraft =>
@@ -17,17 +18,17 @@ export const editStashItem = (item: StashItem, path: Path, value: unknown): ActD
 
 /** Takes stock in or out by an amount, so that two devices' uses both count. */
 export function changeStock(item: StashItem, by: number, field: StockField = "owned"): ActDraft {
-  const what = counted(Math.abs(by), field === "owned" ? "piece" : "sheet");
-  const label = by < 0 ? `Take ${what} of ${supplyName(item)}` : `Add ${what} of ${supplyName(item)}`;
+  const unit = field === "owned" ? "piece" : "sheet";
+  const label = (by < 0 ? words.takeOut : words.putIn)(Math.abs(by), unit, supplyName(item));
   return act(label, { op: "add", list: "stash", id: item.id, field, by });
 }
 
 /** Removes items, and their parts in remakes and twins. */
 export function removeStashItems(book: Workbook, items: readonly StashItem[]): ActDraft {
   const [first] = items;
-  const what = items.length === 1 && first ? supplyName(first) : counted(items.length, "item");
+  const what = items.length === 1 && first ? supplyName(first) : words.items(items.length);
   const removals = items.map(({ id }) => removal("stash", id));
-  return { label: `Remove ${what} from the stash`, changes: thenMend(book, removals) };
+  return { label: words.removeStashItem(what), changes: thenMend(book, removals) };
 }
 
 export const removeStashItem = (book: Workbook, item: StashItem): ActDraft => removeStashItems(book, [item]);
