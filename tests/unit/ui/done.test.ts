@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
+import { storeWords } from "../../../src/store/words/sv.ts";
 import { asDone } from "../../../src/ui/words/en/done.ts";
+import { asDone as asDoneSwedish } from "../../../src/ui/words/sv/done.ts";
 
 it.each([
   ["Log the kit April light", "Logged the kit April light"],
@@ -9,4 +11,42 @@ it.each([
   ["", ""],
 ])("“%s” is said as “%s” once it is done", (label, done) => {
   expect(asDone(label)).toBe(done);
+});
+
+it.each([
+  ["Logga kitet Aprilljus", "Loggade kitet Aprilljus"],
+  ["Lägg till marknaden Japan", "Lade till marknaden Japan"],
+  ["Ta bort Gouache, mossa från förrådet", "Tog bort Gouache, mossa från förrådet"],
+  ["Ge ett omdöme om kitet", "Gav ett omdöme om kitet"],
+  ["Välj vad som ersätter Gouache, mossa", "Valde vad som ersätter Gouache, mossa"],
+  ["Hämtat: Gouache, mossa", "Hämtat: Gouache, mossa"],
+  ["", ""],
+])("”%s” heter ”%s” när det är gjort", (label, done) => {
+  expect(asDoneSwedish(label)).toBe(done);
+});
+
+it("knows the verb of every act that the store names in Swedish", () => {
+  const { bringBack, removeSample, addKinship, removeKinship, addPhoto, addRequest, addLogEntry } =
+    storeWords;
+  const labels = [
+    bringBack,
+    removeSample,
+    addKinship,
+    removeKinship,
+    addPhoto,
+    addRequest,
+    addLogEntry,
+    ...[storeWords.addKit, storeWords.nameBook, storeWords.setPick, storeWords.clearPick].map((say) =>
+      say("X"),
+    ),
+    ...[storeWords.settle, storeWords.unsettle, storeWords.setVerdict, storeWords.startRemake].map((say) =>
+      say("X"),
+    ),
+    ...[storeWords.change, storeWords.moveLine, storeWords.removeLine, storeWords.addTier].map((say) =>
+      say("name", "X"),
+    ),
+    storeWords.takeOut(2, "sheet", "X"),
+    storeWords.goBack("X"),
+  ];
+  expect(labels.filter((label) => asDoneSwedish(label) === label)).toEqual([]);
 });
