@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { useState } from "react";
 import { type LastKnown, useBook } from "../../store/index.ts";
+import { otherLanguages, speak } from "../app/languages.ts";
 import { RestorePick } from "../keep-safe/restore.tsx";
 import { Button, ButtonLink, Page, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
@@ -21,6 +22,7 @@ export function FirstRun() {
       title={words.title}
       lead={lasting ? words.lead : words.leadGone}
       leadMore={lasting ? words.leadMore : words.leadGoneMore}
+      margin={<Languages />}
     >
       <p className={styles.what}>{words.what}</p>
       <Section title={<span className="visually-hidden">{words.waysTitle}</span>}>
@@ -29,6 +31,14 @@ export function FirstRun() {
     </Page>
   );
 }
+
+/** The same in the other languages, each offered in its own words. */
+const Languages = () =>
+  otherLanguages.map(({ code, offer }) => (
+    <Button key={code} kind="quiet" lang={code} onClick={() => speak(code)}>
+      {offer}
+    </Button>
+  ));
 
 /** The browser has cleared what was here: bringing it back comes before beginning anew. */
 function Emptied({ known }: Readonly<{ known: LastKnown }>) {

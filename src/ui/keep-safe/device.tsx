@@ -1,24 +1,21 @@
-import { languages } from "../../engine/record/index.ts";
-import { chosenLocale, keepLanguage, keepLocale, language } from "../../store/index.ts";
+import { chosenLocale, keepLocale, language } from "../../store/index.ts";
 import { setKeysOn, useKeysOn } from "../app/keys.ts";
+import { allLanguages, speak } from "../app/languages.ts";
 import { Choice, Section, Select, Tick } from "../parts/index.ts";
 import { keepSafeWords } from "../words/keep-safe.ts";
 import styles from "./keep-safe.module.css";
-import { languageNames, localeOptions } from "./view/device.ts";
+import { localeOptions } from "./view/device.ts";
 
 const words = keepSafeWords.device;
 
-const options = languages.map((value) => ({
-  value,
-  label: <span lang={value}>{languageNames[value]}</span>,
+const options = allLanguages.map(({ code, name }) => ({
+  value: code,
+  label: <span lang={code}>{name}</span>,
 }));
 
-/**
- * Words are chosen before the page is drawn, so another language or locale draws it anew. Nothing is lost: each act
- * is kept as it is done.
- */
-function startAnew(isKept: boolean): void {
-  if (isKept) location.reload();
+/** Another way of writing numbers draws the page anew, as another language does. */
+function write(locale: string): void {
+  if (keepLocale(locale === "" ? null : locale)) location.reload();
 }
 
 /** What only this device is set to: the language of words, how numbers and dates are written, single keys. */
@@ -33,14 +30,14 @@ export function Device() {
           hint={words.languageHint}
           value={language}
           options={options}
-          onValue={(wanted) => startAnew(keepLanguage(wanted))}
+          onValue={speak}
         />
         <Select
           label={words.numbers}
           hint={words.numbersHint}
           value={chosen ?? ""}
           options={localeOptions(chosen)}
-          onValue={(wanted) => startAnew(keepLocale(wanted === "" ? null : wanted))}
+          onValue={write}
         />
         <Tick label={words.keys} more={words.keysMore} value={on} onValue={setKeysOn} />
         <p className={styles.text}>{words.chord}</p>

@@ -4,6 +4,7 @@ import { termsOf } from "../app/terms-of.ts";
 import { words } from "../words/index.ts";
 import { classes } from "./classes.ts";
 import styles from "./page.module.css";
+import { notAskedIn } from "./read/terms-in.ts";
 import { type Tab, Tabs } from "./tabs.tsx";
 import { TermsLine, Told } from "./terms.tsx";
 
@@ -68,7 +69,7 @@ export function Page({ place, title, tabs, margin, note, lead, leadMore, acts, c
             )}{" "}
             {leadMore && (
               <span className={styles.more}>
-                <Told terms={terms}>{leadMore}</Told>
+                <Told terms={notAskedIn(lead, terms)}>{leadMore}</Told>
               </span>
             )}
           </p>

@@ -1,12 +1,8 @@
-import type { Language } from "../../../engine/record/index.ts";
 import { language } from "../../../store/index.ts";
 import { formatter, localeFor } from "../../words/format.ts";
 import { keepSafeWords } from "../../words/keep-safe.ts";
 
 const words = keepSafeWords.device;
-
-/** Each language by its own name, for those who read no other. */
-export const languageNames: Readonly<Record<Language, string>> = { en: "English", sv: "svenska" };
 
 /** The locales on offer by name; any that the browser knows can be the reader's own. */
 const offered = ["en-GB", "en-US", "sv-SE", "de-DE", "ja-JP"] as const;

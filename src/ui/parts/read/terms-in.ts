@@ -5,19 +5,18 @@ export type Stretch = Readonly<{ text: string; term: Term | null }>;
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
-/** A form of a term where it stands as a word of its own. */
-const wholeWord = (form: string): RegExp => new RegExp(`(?<![\\p{L}-])${escaped(form)}(?![\\p{L}-])`, "iu");
+/** Any of these forms where it stands as a word of its own, the longest first. */
+const wholeWords = (forms: readonly string[]): RegExp => {
+  const longestFirst = forms.toSorted((a, b) => b.length - a.length).map(escaped);
+  return new RegExp(`(?<![\\p{L}-])(?:${longestFirst.join("|")})(?![\\p{L}-])`, "iu");
+};
 
 type Place = Readonly<{ at: number; end: number; term: Term }>;
 
-/** Where a term first stands in a text, the longest of its forms first. */
+/** Where a term first stands in a text. */
 function firstPlace(text: string, term: Term): Place | null {
-  const forms = terms[term].toSorted((a, b) => b.length - a.length);
-  for (const form of forms) {
-    const found = wholeWord(form).exec(text);
-    if (found) return { at: found.index, end: found.index + found[0].length, term };
-  }
-  return null;
+  const found = wholeWords(terms[term]).exec(text);
+  return found && { at: found.index, end: found.index + found[0].length, term };
 }
 
 /** A sentence in stretches, so that the first time each of these words stands in it, it can be asked what it means. */
@@ -35,3 +34,7 @@ export function termsIn(text: string, wanted: readonly Term[]): readonly Stretch
   stretches.push({ text: text.slice(told), term: null });
   return stretches.filter(({ text: stretch }) => stretch !== "");
 }
+
+/** The words that a text before does not offer already. */
+export const notAskedIn = (before: unknown, wanted: readonly Term[]): readonly Term[] =>
+  typeof before === "string" ? wanted.filter((term) => firstPlace(before, term) === null) : wanted;
