@@ -1,4 +1,5 @@
 import type { KeyboardEvent, ReactNode, Ref } from "react";
+import { classes } from "./classes.ts";
 import styles from "./field.module.css";
 import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
 
@@ -12,6 +13,8 @@ type Props = FieldBasics &
     onEnter?: ((value: string) => void) | undefined;
     /** More than 1 makes a field of several lines. */
     lines?: number;
+    /** One line of prose that wraps and grows with its text, so that all of it is seen. */
+    wraps?: boolean;
     kind?: "text" | "search" | "url";
     /** Which keys a phone shows. */
     keys?: "text" | "decimal" | "numeric";
@@ -49,6 +52,7 @@ function Line({
   onLeave,
   onEnter,
   lines = 1,
+  wraps = false,
   kind,
   keys,
   placeholder,
@@ -68,10 +72,20 @@ function Line({
   if (lines > 1)
     return <textarea {...shared} rows={lines} onChange={(e) => onValue(e.currentTarget.value)} />;
   const enter = (event: KeyboardEvent) => {
-    if (event.key !== "Enter" || !onEnter || event.nativeEvent.isComposing) return;
+    if (event.key !== "Enter" || !(onEnter || wraps) || event.nativeEvent.isComposing) return;
     event.preventDefault();
-    onEnter(value);
+    onEnter?.(value);
   };
+  if (wraps)
+    return (
+      <textarea
+        {...shared}
+        className={classes(styles.line, styles.wraps)}
+        rows={1}
+        onKeyDown={enter}
+        onChange={(e) => onValue(e.currentTarget.value.replaceAll(/\s*\n\s*/g, " "))}
+      />
+    );
   return (
     <input
       {...shared}

@@ -16,7 +16,7 @@ export function AddText({ label, hint, act, onAdd }: Props) {
   };
   return (
     <div className={styles.add}>
-      <Field label={label} hint={hint} value={text} onValue={setText} onEnter={add} inputRef={field} />
+      <Field label={label} wraps hint={hint} value={text} onValue={setText} onEnter={add} inputRef={field} />
       <Button onClick={add}>{act}</Button>
     </div>
   );

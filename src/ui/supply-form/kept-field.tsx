@@ -12,6 +12,7 @@ type Props<T> = Readonly<{
   unit?: string | null;
   keys?: "text" | "decimal" | "numeric";
   lines?: number;
+  wraps?: boolean;
   id?: string;
   labelHidden?: boolean;
   autoFocus?: boolean;

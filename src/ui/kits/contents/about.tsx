@@ -53,6 +53,7 @@ function Words({ kit, keep, field, label }: WordsProps) {
   return (
     <KeptField
       label={label}
+      wraps
       value={kit[field] ?? ""}
       read={readText}
       onKeep={(value) => keep(field, value)}

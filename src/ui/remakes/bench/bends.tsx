@@ -30,6 +30,7 @@ export function Bends({ subject: { remake } }: Readonly<{ subject: Subject }>) {
             />
             <KeptField
               label={words.bendWhy}
+              wraps
               value={entry.why ?? ""}
               read={readText}
               onKeep={(why) => keep(changedAt(bends, index, { why: why ?? "" }))}
@@ -64,6 +65,7 @@ function AddBend({ onAdd }: Readonly<{ onAdd: (rule: number, why: string) => voi
       <Select label={words.rule} value={rule} options={ruleOptions} onValue={setRule} />
       <Field
         label={words.bendWhy}
+        wraps
         value={why}
         onValue={setWhy}
         onEnter={add}

@@ -23,6 +23,7 @@ export function Prompts({ subject: { kit, remake } }: Readonly<{ subject: Subjec
           <KeptField
             key={key}
             label={words.promptText}
+            wraps
             hint={entry.from ? words.promptFrom(entry.from) : undefined}
             value={entry.text ?? ""}
             read={readText}

@@ -34,6 +34,7 @@ export function ShownOnly({ subject }: Readonly<{ subject: Subject }>) {
               <StashThing item={item} />
               <KeptField
                 label={words.shownWhy}
+                wraps
                 value={entry.why ?? ""}
                 read={readText}
                 onKeep={(text) => keep(changedAt(shown, index, { why: text ?? "" }))}
@@ -50,7 +51,7 @@ export function ShownOnly({ subject }: Readonly<{ subject: Subject }>) {
         })}
       </ul>
       <FromStash book={subject.book} act={words.addShown} onAdd={add}>
-        <Field label={words.shownWhy} value={why} onValue={setWhy} />
+        <Field label={words.shownWhy} wraps value={why} onValue={setWhy} />
       </FromStash>
     </Section>
   );

@@ -1,7 +1,9 @@
-import { useRef, useState } from "react";
+import { useMemo, useRef, useState } from "react";
+import { useOffer } from "../../app/acts.ts";
 import { doAct } from "../../app/do-act.ts";
 import { Button, classes, Field, Section } from "../../parts/index.ts";
 import { KeptField, readText } from "../../supply-form/kept-field.tsx";
+import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
 import styles from "../entries.module.css";
@@ -34,6 +36,7 @@ export function Steps({ subject: { remake } }: Readonly<{ subject: Subject }>) {
             />
             <KeptField
               label={words.what}
+              wraps
               labelHidden={index > 0}
               value={entry.text ?? ""}
               read={readText}
@@ -60,6 +63,7 @@ function AddStep({ onAdd }: Readonly<{ onAdd: (at: string | null, text: string) 
   const [text, setText] = useState("");
   const [fault, setFault] = useState<"at" | "text" | null>(null);
   const what = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
+  useOffer(useMemo(() => [{ name: actWords.writeStep, run: () => what.current?.focus() }], []));
   const add = () => {
     const wrong = !isTime(at) ? "at" : text.trim() === "" ? "text" : null;
     setFault(wrong);
@@ -81,6 +85,7 @@ function AddStep({ onAdd }: Readonly<{ onAdd: (at: string | null, text: string) 
       />
       <Field
         label={words.what}
+        wraps
         value={text}
         onValue={setText}
         onEnter={add}

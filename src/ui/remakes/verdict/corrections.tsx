@@ -34,6 +34,7 @@ export function Corrections({ subject: { remake } }: Readonly<{ subject: Subject
             />
             <KeptField
               label={words.said}
+              wraps
               labelHidden={index > 0}
               value={entry.said ?? ""}
               read={readText}
@@ -41,6 +42,7 @@ export function Corrections({ subject: { remake } }: Readonly<{ subject: Subject
             />
             <KeptField
               label={words.meant}
+              wraps
               labelHidden={index > 0}
               value={entry.meant ?? ""}
               read={readText}
@@ -91,6 +93,7 @@ function AddCorrection({ onAdd }: Readonly<{ onAdd: (entry: Entry) => void }>) {
       />
       <Field
         label={words.said}
+        wraps
         value={entry.said}
         onValue={(said) => setEntry({ ...entry, said })}
         onEnter={add}
@@ -98,6 +101,7 @@ function AddCorrection({ onAdd }: Readonly<{ onAdd: (entry: Entry) => void }>) {
       />
       <Field
         label={words.meant}
+        wraps
         value={entry.meant}
         onValue={(meant) => setEntry({ ...entry, meant })}
         onEnter={add}

@@ -51,12 +51,14 @@ export function ItemVerdict({ row, remake }: Readonly<{ row: VerdictRow; remake:
           />
           <KeptField
             label={words.replaces}
+            wraps
             value={verdict.replaces ?? ""}
             read={readText}
             onKeep={(replaces) => keep({ replaces: replaces ?? null })}
           />
           <KeptField
             label={words.text}
+            wraps
             value={verdict.text ?? ""}
             read={readText}
             onKeep={(text) => keep({ text: text ?? null })}

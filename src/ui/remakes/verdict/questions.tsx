@@ -22,6 +22,7 @@ export function Questions({ subject: { remake } }: Readonly<{ subject: Subject }
           <KeptField
             key={key}
             label={words.question}
+            wraps
             value={entry}
             read={readText}
             onKeep={(text) => keep(text ? questions.with(index, text) : withoutAt(questions, index))}

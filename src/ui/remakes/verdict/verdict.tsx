@@ -1,7 +1,9 @@
 import { useMemo } from "react";
+import { useOffer } from "../../app/acts.ts";
 import { doAct } from "../../app/do-act.ts";
 import { DateField, Section } from "../../parts/index.ts";
 import { KeptField, readText } from "../../supply-form/kept-field.tsx";
+import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { changeField } from "../acts.ts";
 import entries from "../entries.module.css";
@@ -15,9 +17,14 @@ import styles from "./verdict.module.css";
 
 const words = remakeWords.verdict;
 
+const kitField = "kit-verdict";
+
+const offered = [{ name: actWords.writeVerdict, run: () => document.getElementById(kitField)?.focus() }];
+
 /** The verdict: item by item, then of the kit; what to ask the audience, and what to put right. */
 export function Verdict({ subject }: Readonly<{ subject: Subject }>) {
   const view = useMemo(() => verdictView(subject, picksOf(subject)), [subject]);
+  useOffer(offered);
   return (
     <RemakeFrame subject={subject} tab="verdict" lead={view.lead} leadMore={view.more}>
       <section aria-labelledby="items">
@@ -44,6 +51,7 @@ function Kit({ subject: { remake } }: Readonly<{ subject: Subject }>) {
     <Section title={words.kit}>
       <div className={entries.stack}>
         <KeptField
+          id={kitField}
           label={words.kitLabel}
           lines={3}
           value={remake.verdict ?? ""}
