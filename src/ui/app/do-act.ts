@@ -2,12 +2,13 @@ import { type ActDraft, perform, redo, type Stored, undo, useBook } from "../../
 import { clearNotice, notify } from "../parts/index.ts";
 import { asDone } from "../words/done.ts";
 import { words } from "../words/index.ts";
+import { sayFault } from "./say-fault.ts";
 
 /** Says what went wrong with an act. Faults of the disk are said by the frame, for as long as they last. */
 function tellFault(done: Stored<null>): boolean {
   if (done.ok) return true;
   if (done.fault.kind === "refused" || done.fault.kind === "stale") {
-    notify(`${done.fault.problem} ${done.fault.remedy}`);
+    void sayFault(done.fault);
   }
   return false;
 }

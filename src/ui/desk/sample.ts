@@ -1,6 +1,7 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { type ActDraft, removeSample, replaceBook, restorable, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
+import { sayFault } from "../app/say-fault.ts";
 import { notify } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
 
@@ -27,7 +28,7 @@ export async function trySample(): Promise<void> {
   const sample = await readSample();
   if (!sample) return notify(words.failed);
   const done = await replaceBook({ ...sample, sample: true }, words.label);
-  if (!done.ok) notify(`${done.fault.problem} ${done.fault.remedy}`);
+  if (!done.ok) await sayFault(done.fault);
 }
 
 /** The removal with the mark gone as well. */

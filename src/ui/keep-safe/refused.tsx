@@ -1,5 +1,6 @@
 import type { Fault as Wrong } from "../../engine/record/index.ts";
 import { Fault } from "../parts/index.ts";
+import { faultIn } from "../words/faults.ts";
 import { keepSafeWords } from "../words/keep-safe.ts";
 import styles from "./keep-safe.module.css";
 
@@ -17,7 +18,7 @@ export function Refused({ name, faults }: Props) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
       <section className={styles.scrolls} tabIndex={0} aria-label={words.faults}>
         <ol>
-          {faults.map(({ place, problem, remedy }) => (
+          {faults.map(faultIn).map(({ place, problem, remedy }) => (
             <li key={`${place} ${problem}`} className={styles.wrong}>
               <code className={styles.place}>{place}</code>
               <span>

@@ -1,12 +1,13 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { replaceBook, type Stored } from "../../store/index.ts";
 import { undoLast } from "../app/do-act.ts";
+import { sayFault } from "../app/say-fault.ts";
 import { notify } from "../parts/index.ts";
 
 /** Says what became of an act on the whole book, with Undo. */
 export function tell(done: Stored<null>, told: string): void {
   if (done.ok) notify(told, () => void undoLast());
-  else notify(`${done.fault.problem} ${done.fault.safe} ${done.fault.remedy}`);
+  else void sayFault(done.fault, true);
 }
 
 /** Replaces everything as one act. */

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { currencyCodes } from "../../engine/money/index.ts";
 import { useBook } from "../../store/index.ts";
 import { Chooser, Fault, FilePick } from "../parts/index.ts";
+import { faultIn } from "../words/faults.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
 import { RatePreview } from "./rate-preview.tsx";
@@ -68,7 +69,7 @@ function Refused({ name, faults }: RefusedProps) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
       <section className={styles.scrolls} tabIndex={0} aria-label={words.faults}>
         <ol>
-          {faults.map(({ place, problem, remedy }) => (
+          {faults.map(faultIn).map(({ place, problem, remedy }) => (
             <li key={`${place} ${problem}`}>
               <strong>{place}</strong>: {words.fault(problem, remedy)}
             </li>

@@ -2,6 +2,7 @@ import type { Kit } from "../../engine/worth/index.ts";
 import { editKit } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { ButtonLink, DateField, Empty } from "../parts/index.ts";
+import { faultIn } from "../words/faults.ts";
 import { worthWords } from "../words/worth.ts";
 import type { Worth } from "./view/scene.ts";
 import styles from "./worth.module.css";
@@ -50,7 +51,7 @@ function What({ kit, worth }: Props) {
         <Empty title={words.rates} act={<ButtonLink to={{ name: "markets" }}>{words.toMarkets}</ButtonLink>}>
           <p>{words.ratesText}</p>
           <ul className={styles.faults}>
-            {worth.faults.map(({ place, problem, remedy }) => (
+            {worth.faults.map(faultIn).map(({ place, problem, remedy }) => (
               <li key={`${place} ${problem}`}>{words.fault(sentence(problem), remedy)}</li>
             ))}
           </ul>

@@ -1,5 +1,6 @@
 import { noticesOf, type Workbook } from "../../../engine/workbook/index.ts";
 import type { Restorable } from "../../../store/index.ts";
+import { noticeIn } from "../../words/faults.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { keepSafeWords } from "../../words/keep-safe.ts";
 import { dayOf } from "./moment.ts";
@@ -71,6 +72,6 @@ export function previewOf(
     when: writtenAt === null || Number.isNaN(Date.parse(writtenAt)) ? null : format.date(dayOf(writtenAt)),
     rows: countRows(here, book, format),
     damaged,
-    odd: noticesOf(book, today).map(({ place, notice }) => `${place}: ${notice}`),
+    odd: noticesOf(book, today).map(({ place, notice }) => `${place}: ${noticeIn(notice)}`),
   };
 }

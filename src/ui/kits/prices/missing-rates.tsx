@@ -1,5 +1,6 @@
 import type { Fault as Missing } from "../../../engine/record/index.ts";
 import { ButtonLink, Fault } from "../../parts/index.ts";
+import { faultIn } from "../../words/faults.ts";
 import { kitsWords } from "../../words/kits.ts";
 
 const text = kitsWords.prices;
@@ -15,7 +16,7 @@ export function MissingRates({ faults }: Readonly<{ faults: readonly Missing[] }
       acts={<ButtonLink to={{ name: "markets" }}>{text.toMarkets}</ButtonLink>}
     >
       <ul>
-        {faults.map(({ problem, remedy }) => (
+        {faults.map(faultIn).map(({ problem, remedy }) => (
           <li key={problem}>
             {sentence(problem)} {sentence(remedy)}
           </li>

@@ -1,6 +1,7 @@
 import { findRate, isStale, type RateTable } from "../../../engine/money/index.ts";
 import { noticesOf, type Workbook } from "../../../engine/workbook/index.ts";
 import { type Kit, reportedMarkets } from "../../../engine/worth/index.ts";
+import { noticeIn } from "../../words/faults.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { marketsWords } from "../../words/markets.ts";
 import { kitName } from "./names.ts";
@@ -102,7 +103,10 @@ export function oddRates(book: Workbook, today: string, format: Formatter = ownF
     ({ place, notice }) => {
       const table = (book.rates ?? [])[Number(/^rates\[(\d+)\]/.exec(place)?.[1] ?? -1)];
       const code = /quotes\.(\w+)/.exec(place)?.[1];
-      return table ? [words.oddText(format.date(table.date), code ? `${code} ${notice}` : notice)] : [];
+      if (!table) return [];
+      const said = noticeIn(notice);
+      const isNamed = code === undefined || notice.startsWith(`${code} `);
+      return [words.oddText(format.date(table.date), isNamed ? said : `${code} ${said}`)];
     },
   );
 }

@@ -1,4 +1,5 @@
 import { type Colour, hexFromLab, labOf, parseColour, plainName } from "../../../engine/colour/index.ts";
+import { faultIn } from "../../words/faults.ts";
 import type { Read } from "./read-trait.ts";
 
 type Given = Colour | null | undefined;
@@ -20,7 +21,8 @@ export function readColour(text: string): Read<string> {
   if (text.trim() === "") return { ok: true, value: undefined };
   const parsed = parseColour(text);
   if (parsed.ok) return { ok: true, value: hexFromLab(parsed.value) };
-  return { ok: false, fault: `${parsed.fault.problem}: ${parsed.fault.remedy}.` };
+  const { problem, remedy } = faultIn(parsed.fault);
+  return { ok: false, fault: `${problem}: ${remedy}.` };
 }
 
 /** The colour with another hex. A measured Lab would outrank it, so that goes; its name stays. */
