@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useId, useRef } from "react";
 import { usePath, useRoute } from "../app/navigate.ts";
 import { termsOf } from "../app/terms-of.ts";
+import { useSheetName } from "../app/use-sheet-name.ts";
 import { words } from "../words/index.ts";
 import { classes } from "./classes.ts";
 import styles from "./page.module.css";
@@ -49,6 +50,8 @@ export function Page({ place, title, tabs, margin, note, lead, leadMore, acts, c
   useEffect(() => {
     document.title = words.documentTitle(title, place);
   }, [title, place]);
+  const open = tabs?.find(({ current }) => current)?.label;
+  useSheetName(typeof open === "string" ? `${title}, ${open}` : title);
   return (
     <div className={styles.page}>
       {margin && <div className={styles.facts}>{margin}</div>}

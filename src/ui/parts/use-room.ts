@@ -1,10 +1,11 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from "react";
-import type { Room } from "./room.ts";
+import { onPaper, type Room } from "./room.ts";
+import { usePrinting } from "./use-printing.ts";
 
 const textScale = (): number =>
   Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16 || 1;
 
-/** How wide an element is, and how large the reader's text: null until it has been measured. */
+/** How wide an element is, or the sheet of paper, and how large the text: null until it has been measured. */
 export function useRoom(): readonly [RefObject<HTMLDivElement | null>, Room | null] {
   const ref = useRef<HTMLDivElement>(null);
   const [room, setRoom] = useState<Room | null>(null);
@@ -21,5 +22,6 @@ export function useRoom(): readonly [RefObject<HTMLDivElement | null>, Room | nu
     watcher.observe(element);
     return () => watcher.disconnect();
   }, []);
-  return [ref, room];
+  const printing = usePrinting();
+  return [ref, room && printing ? onPaper : room];
 }

@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from "react";
 import { Button, type Column, Table } from "../parts/index.ts";
+import { usePrinting } from "../parts/use-printing.ts";
 import { Swatch } from "../swatch/index.ts";
 import { format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
@@ -60,7 +61,7 @@ function Named({ row, stays }: Readonly<{ row: Row; stays: boolean }>) {
 /** The stash row by row; the chosen one opens in place. */
 export function StashList({ rows, chosen, stays, panel }: Props) {
   const [limit, setLimit] = useState(step);
-  const shown = rows.slice(0, limit);
+  const shown = usePrinting() ? rows : rows.slice(0, limit);
   const more = rows.length - shown.length;
   const isShown = shown.some((row) => row.item.id === chosen);
   return (

@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react";
+import { usePrinting } from "../parts/use-printing.ts";
 import { ColourGrid } from "./colour-grid.tsx";
 import { NarrowFilters } from "./filters.tsx";
 import { FindBar } from "./find-bar.tsx";
@@ -64,7 +65,8 @@ function Listed({ known, found, panel, narrow }: ViewProps) {
 
 function Laid({ known, found, panel, narrow }: ViewProps) {
   const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
-  const layout = useMemo(() => layoutOf(known, found, cellLimit, opened), [known, found, opened]);
+  const limit = usePrinting() ? Number.POSITIVE_INFINITY : cellLimit;
+  const layout = useMemo(() => layoutOf(known, found, limit, opened), [known, found, limit, opened]);
   const open = (cell: string) => setOpened(new Set([...opened, cell]));
   if (narrow) return <Ladder layout={layout} onOpen={open} />;
   return (

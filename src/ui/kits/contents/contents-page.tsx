@@ -29,7 +29,9 @@ export function ContentsPage({ kit }: Readonly<{ kit: Kit }>) {
           />
         ))}
       </ol>
-      <Entry kit={kit} />
+      <div className="screen-only">
+        <Entry kit={kit} />
+      </div>
       <About kit={kit} />
       <Tiers kit={kit} />
     </KitFrame>

@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import type { LineMatch } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import { Beside, classes, Nearness, Opened, useWhy, WhyButton } from "../../parts/index.ts";
+import { usePrinting } from "../../parts/use-printing.ts";
 import { Pair } from "../../swatch/index.ts";
 import type { StandInActs } from "../use-stand-ins.ts";
 import type { RowView } from "../view/rows.ts";
@@ -22,12 +23,15 @@ type Props = Readonly<{
   onAct: () => void;
 }>;
 
-const pair = { width: 336, height: 96 } as const;
+/** In px; rows.module.css leaves as much room. */
+const onScreen = { width: 336, height: 96 } as const;
+const onPaper = { width: 192, height: 56 } as const;
 
 /** One line: the kit's words, the pair, the stash's words, and how near. */
 export function PairRow(props: Props) {
   const { row, isWashed, onAct } = props;
   const why = useWhy();
+  const size = usePrinting() ? onPaper : onScreen;
   const chooserId = `${why.panelId}-choose`;
   const kit = useMemo(() => ({ id: row.line, supply: row.supply }), [row.line, row.supply]);
   const pickAnyway = () => {
@@ -54,7 +58,7 @@ export function PairRow(props: Props) {
             <p className={styles.facts}>{row.facts}</p>
           </div>
           <div className={styles.pair}>
-            <Pair kit={kit} standIn={row.standIn?.item ?? null} {...pair} />
+            <Pair kit={kit} standIn={row.standIn?.item ?? null} {...size} />
           </div>
           <Mine {...props} onPickAnyway={pickAnyway} />
           <div className={styles.near}>

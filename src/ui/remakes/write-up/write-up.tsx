@@ -22,7 +22,9 @@ export function WriteUp({ subject }: Readonly<{ subject: Subject }>) {
   if (!view) return <NoRemake />;
   return (
     <RemakeFrame subject={subject} tab="write-up" lead={view.lead} leadMore={view.leadMore}>
-      <Episode remake={subject.remake} />
+      <div className="screen-only">
+        <Episode remake={subject.remake} />
+      </div>
       {view.reminders.length > 0 && (
         <Section title={words.reminders}>
           <ul className={styles.reminders}>
@@ -40,7 +42,9 @@ export function WriteUp({ subject }: Readonly<{ subject: Subject }>) {
         onForm={(next) => setForm(next === "text" ? null : next)}
         onLimit={(next) => setLimit(String(next))}
       />
-      <Versions remake={subject.remake} />
+      <div className="screen-only">
+        <Versions remake={subject.remake} />
+      </div>
     </RemakeFrame>
   );
 }

@@ -20,6 +20,7 @@ export const frameWords = {
   more: "More",
   documentTitle: (title: string, place: string) =>
     title === place ? `${title} - Understudy` : `${title} - ${place} - Understudy`,
+  printed: (sheet: string, day: string) => `${sheet}. Printed ${day}.`,
 
   find: {
     label: "Find a kit, a supply, an act",
