@@ -1,3 +1,4 @@
+import { type Language, languages } from "../../engine/record/index.ts";
 import {
   asCsv,
   asHtml,
@@ -27,17 +28,31 @@ function limitFrom(options: Values): number {
   return Number(text);
 }
 
+function languageFrom(options: Values): Language {
+  const text = textOption(options, "language") ?? "en";
+  const language = languages.find((known) => known === text);
+  if (!language) throw new Misuse(`--language takes ${languages.join(" or ")}`);
+  return language;
+}
+
 export const writeup: Verb = {
-  usage: "FILE --remake ID [--as text|markdown|html|csv] [--limit BYTES]",
+  usage: "FILE --remake ID [--as text|markdown|html|csv] [--limit BYTES] [--language en|sv]",
   operands: 1,
-  options: { remake: { type: "string" }, as: { type: "string" }, limit: { type: "string" } },
+  options: {
+    remake: { type: "string" },
+    as: { type: "string" },
+    limit: { type: "string" },
+    language: { type: "string" },
+  },
   hasJson: false,
   run: ({ operands, options, io }) => {
     const render = renderers.get(textOption(options, "as") ?? "text");
     if (!render) throw new Misuse("--as takes text, markdown, html or csv");
     const limit = limitFrom(options);
+    const language = languageFrom(options);
     const book = workbookFrom(io, operands[0]);
-    const written = writeupOf(book, byId(book.remakes, textOption(options, "remake"), "remake"));
+    const remake = byId(book.remakes, textOption(options, "remake"), "remake");
+    const written = writeupOf(book, remake, language);
     if (!written) throw new Misuse("this remake's kit is not in the workbook");
     return { json: () => null, text: () => render(written, limit) };
   },

@@ -9,7 +9,7 @@ export { emptyWorkbook } from "./empty.ts";
 export { jsonSchema } from "./json-schema.ts";
 export { noticesOf } from "./notices.ts";
 export { type Reading, readWorkbook, sizeLimitBytes } from "./read.ts";
-export type { Remake } from "./remake.ts";
+export { type Remake, textLanguage } from "./remake.ts";
 export {
   type Photo,
   type Request,

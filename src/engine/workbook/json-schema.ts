@@ -2,15 +2,15 @@ import * as z from "zod/mini";
 import { ColourSchema } from "../colour/index.ts";
 import { CurrencyCode, MoneySchema, RateTableSchema } from "../money/index.ts";
 import { EvidenceSchema, LineSchema, SettledSchema, ShopSchema } from "../price/index.ts";
-import { DateText, Fraction, FractionToOne, Id, PeriodText } from "../record/index.ts";
+import { DateText, Fraction, FractionToOne, Id, languages, PeriodText } from "../record/index.ts";
 import { KinshipSchema, StashItemSchema, SupplySchema } from "../supply/index.ts";
 import { KitSchema, MarketSchema, TierSchema } from "../worth/index.ts";
-import { RemakeSchema } from "./remake.ts";
+import { EpisodeLanguage, RemakeSchema } from "./remake.ts";
 import { WorkbookSchema } from "./schema.ts";
 
 /** What the definitions are called, and what a check in code says that a schema would not show. */
 function definitions() {
-  const names = z.registry<{ id: string; format?: string; pattern?: string }>();
+  const names = z.registry<{ id: string; format?: string; pattern?: string; description?: string }>();
   names.add(DateText, { id: "Date", format: "date" });
   names.add(PeriodText, { id: "Period", pattern: "^\\d{4}-(0[1-9]|1[0-2])$" });
   names.add(Id, { id: "Id", pattern: "^[^/]+$" });
@@ -31,6 +31,10 @@ function definitions() {
   names.add(MarketSchema, { id: "Market" });
   names.add(KitSchema, { id: "Kit" });
   names.add(RemakeSchema, { id: "Remake" });
+  names.add(EpisodeLanguage, {
+    id: "TextLanguage",
+    description: `one of ${languages.join(", ")}; else as if left out`,
+  });
   return names;
 }
 

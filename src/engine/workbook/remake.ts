@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { PickSchema, RulesSchema } from "../match/index.ts";
-import { Count, DateText, Id, listOf, maybe, Text } from "../record/index.ts";
+import { Count, DateText, Id, type Language, languages, listOf, maybe, Text } from "../record/index.ts";
 
 const Link = z.looseObject({ text: maybe(Text), url: maybe(Text) });
 
@@ -19,11 +19,18 @@ const Verdict = z.looseObject({
   text: maybe(Text),
 });
 
+/**
+ * The language of the text, an optional field of ours: a code of `languages`. The format knows no such field, so
+ * whatever stands there is kept and is no fault; what is not a code counts as left out.
+ */
+export const EpisodeLanguage = z.optional(z.unknown());
+
 const Episode = z.looseObject({
   title: maybe(Text),
   disclosure: maybe(z.enum(["bought", "gifted", "lent", "sponsored", "affiliate", "own"])),
   links: listOf(Link),
   tags: listOf(Text),
+  language: EpisodeLanguage,
 });
 
 /** One run of the challenge: what stood in, what happened, what was said and published. */
@@ -52,3 +59,8 @@ export const RemakeSchema = z.looseObject({
 });
 
 export type Remake = z.infer<typeof RemakeSchema>;
+
+/** The language that a remake's text is kept in, or null where none was chosen. */
+export function textLanguage({ episode }: Pick<Remake, "episode">): Language | null {
+  return languages.find((known) => known === episode?.language) ?? null;
+}

@@ -1,65 +1,56 @@
+import type { InEvery, Language } from "../record/index.ts";
 import { foldText, type Supply } from "../supply/index.ts";
+import { type WriteupWords, wordsIn } from "./words/index.ts";
 
-/** One class of caution. `source`: where the words come from; `checked`: when somebody last looked. */
-export type Caution = Readonly<{
-  id: string;
-  line: string;
-  source: string;
-  checked: string;
-  fits: (supply: Supply) => boolean;
-}>;
+type Kind = keyof WriteupWords["cautions"];
 
-const usual = { source: "the usual caution, common practice, no source", checked: "2026-11-25" };
+/** What a caution says. `source`: where the words come from; `checked`: when somebody last looked. */
+type Said = WriteupWords["cautions"][Kind];
+
+/** One class of caution, in every language. */
+export type Caution = Readonly<{ id: Kind; said: InEvery<Said>; fits: (supply: Supply) => boolean }>;
+
 const names = (supply: Supply, ...words: readonly string[]) =>
   words.some((word) => foldText(supply.name).includes(word));
 
+/** Which supplies a class is for. A supply's name is read in any of the languages. */
+const classes: Readonly<Record<Kind, Caution["fits"]>> = {
+  solvent: (supply) =>
+    (supply.family === "marker" && (supply.traits?.base === "alcohol" || supply.traits?.base === "oil")) ||
+    (supply.family === "liner" && supply.traits?.base === "alcohol") ||
+    (supply.family === "ink" && (supply.traits?.base === "alcohol" || supply.traits?.base === "shellac")) ||
+    (supply.family === "paint" && supply.traits?.medium === "oil"),
+  aerosol: (supply) => names(supply, "spray", "fixative", "aerosol", "sprej", "fixativ"),
+  dust: (supply) =>
+    supply.family === "pastel" ||
+    (supply.family === "graphite" && supply.traits?.core === "charcoal") ||
+    names(supply, "powder", "pulver"),
+  blade: (supply) =>
+    (supply.family === "tool" && supply.traits?.kind === "knife") ||
+    names(supply, "knife", "blade", "kniv", "skalpell"),
+};
+
+const caution = (id: Kind): Caution => ({
+  id,
+  said: { en: wordsIn.en.cautions[id], sv: wordsIn.sv.cautions[id] },
+  fits: classes[id],
+});
+
 /** The cautions shown beside supplies that can hurt somebody. The maker's label and local rules come first. */
 export const cautions: readonly Caution[] = [
-  {
-    id: "solvent",
-    line: "Spirit-based inks and oil media: open a window, keep flames away.",
-    ...usual,
-    fits: (supply) =>
-      (supply.family === "marker" && (supply.traits?.base === "alcohol" || supply.traits?.base === "oil")) ||
-      (supply.family === "liner" && supply.traits?.base === "alcohol") ||
-      (supply.family === "ink" && (supply.traits?.base === "alcohol" || supply.traits?.base === "shellac")) ||
-      (supply.family === "paint" && supply.traits?.medium === "oil"),
-  },
-  {
-    id: "aerosol",
-    line: "Sprays: outdoors or by an open window, away from flames, and do not breathe the mist.",
-    ...usual,
-    fits: (supply) => names(supply, "spray", "fixative", "aerosol"),
-  },
-  {
-    id: "dust",
-    line: "Pastel, charcoal and powdered colour: do not breathe the dust, wipe up damp; some pigments are toxic.",
-    ...usual,
-    fits: (supply) =>
-      supply.family === "pastel" ||
-      (supply.family === "graphite" && supply.traits?.core === "charcoal") ||
-      names(supply, "powder"),
-  },
-  {
-    id: "blade",
-    line: "Blades: cut away from the hand, on a mat.",
-    ...usual,
-    fits: (supply) =>
-      (supply.family === "tool" && supply.traits?.kind === "knife") || names(supply, "knife", "blade"),
-  },
+  caution("solvent"),
+  caution("aerosol"),
+  caution("dust"),
+  caution("blade"),
 ];
 
 /** The caution lines for a set of supplies, each once, then what their labels say. */
-export function cautionLines(supplies: readonly Supply[]): readonly string[] {
-  const classes = cautions.filter((caution) => supplies.some(caution.fits)).map(({ line }) => line);
+export function cautionLines(supplies: readonly Supply[], language: Language = "en"): readonly string[] {
+  const words = wordsIn[language];
+  const fitting = cautions.filter(({ fits }) => supplies.some(fits)).map(({ said }) => said[language].line);
   const labels = [
-    ...new Set(
-      supplies.flatMap(({ name, safety }) => (safety ? [`${name}, its label says: ${safety}`] : [])),
-    ),
+    ...new Set(supplies.flatMap(({ name, safety }) => (safety ? [words.label(name, safety)] : []))),
   ];
-  const defer =
-    classes.length + labels.length > 0
-      ? ["Read the label and the maker's safety data sheet; local rules come first."]
-      : [];
-  return [...classes, ...labels, ...defer];
+  const all = [...fitting, ...labels];
+  return all.length > 0 ? [...all, words.defer] : all;
 }

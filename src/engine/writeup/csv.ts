@@ -1,4 +1,4 @@
-import { type Block, isFull, type Writeup } from "./document.ts";
+import { type Block, isFull, nameOf, type Writeup } from "./document.ts";
 
 // A spreadsheet would run a cell that begins like this as a formula.
 const startsFormula = /^[=+\-@\t\r\n\0]/;
@@ -10,17 +10,26 @@ export function csvField(text: string): string {
   return /[",\r\n]/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert;
 }
 
-const rowsOf = (block: Block): readonly (readonly string[])[] =>
-  block.kind === "lines" ? block.lines.map((line) => [line]) : [block.head, ...block.rows];
-
-/** Minus signs as typed, so that a spreadsheet reads the amount. */
+/** A minus sign as typed, so that a spreadsheet reads the amount. */
 const plain = (text: string): string => text.replace(/^−(?=\d)/, "-");
+
+/** An amount with the point that data has in every language. */
+const withPoint = (cell: string): string => cell.replace(/^([+−-]?\d+),(\d+)$/, "$1.$2");
+
+function rowsOf(block: Block): readonly (readonly string[])[] {
+  if (block.kind === "lines") return block.lines.map((line) => [line]);
+  const hasFigures = block.numeric.length > 0;
+  return [
+    block.head,
+    ...(hasFigures ? block.rows.map(([name = "", ...cells]) => [name, ...cells.map(withPoint)]) : block.rows),
+  ];
+}
 
 /** The tables and lines of the write-up as CSV (RFC 4180), one section after the other. */
 export function asCsv(writeup: Writeup): string {
   const records = writeup.sections
     .filter(isFull)
-    .flatMap(({ title, id, blocks }) => [[title ?? id], ...blocks.flatMap(rowsOf), [""]]);
+    .flatMap((section) => [[nameOf(section)], ...section.blocks.flatMap(rowsOf), [""]]);
   return [[writeup.opening], [""], ...records]
     .map((row) => `${row.map((cell) => csvField(plain(cell))).join(",")}\r\n`)
     .join("");

@@ -34,5 +34,7 @@ export function asHtml(writeup: Writeup): string {
       ({ title, blocks }) =>
         (title === null ? "" : element("h2", escapeText(title))) + blocks.map(blockMarkup).join("\n"),
     );
-  return `${[element("p", element("strong", escapeText(writeup.opening))), ...sections].join("\n")}\n`;
+  const whole = [element("p", element("strong", escapeText(writeup.opening))), ...sections].join("\n");
+  // English is what a page is taken for; in any other language a reader aloud has to be told.
+  return writeup.language === "en" ? `${whole}\n` : `<div lang="${writeup.language}">\n${whole}\n</div>\n`;
 }

@@ -1,13 +1,16 @@
 import { type KitMatch, matchKit } from "../match/index.ts";
-import type { Fault } from "../record/index.ts";
+import type { Fault, Language } from "../record/index.ts";
 import type { StashItem } from "../supply/index.ts";
 import type { Remake, Workbook } from "../workbook/index.ts";
 import { type Kit, type Market, reportedMarkets, type ValuedKit, valueKit } from "../worth/index.ts";
+import { type WriteupWords, wordsIn } from "./words/index.ts";
 
 /** All that a write-up is drawn from, looked up and computed once. */
 export type Subject = Readonly<{
   book: Workbook;
   remake: Remake;
+  language: Language;
+  words: WriteupWords;
   kit: Kit;
   match: KitMatch;
   /** Null where a rate or the date is missing; `missing` then says what. */
@@ -18,7 +21,7 @@ export type Subject = Readonly<{
 }>;
 
 /** @returns null when the remake's kit is not in the workbook, which a checked workbook rules out */
-export function subjectOf(book: Workbook, remake: Remake): Subject | null {
+export function subjectOf(book: Workbook, remake: Remake, language: Language): Subject | null {
   const kit = (book.kits ?? []).find(({ id }) => id === remake.kit);
   if (!kit) return null;
   const stash = book.stash ?? [];
@@ -28,6 +31,8 @@ export function subjectOf(book: Workbook, remake: Remake): Subject | null {
   return {
     book,
     remake,
+    language,
+    words: wordsIn[language],
     kit,
     match: matchKit({ kit, stash, kinships: book.kinships, weights: book.weights, remake }),
     valued: valued.ok ? valued.value : null,

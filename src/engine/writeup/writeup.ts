@@ -1,4 +1,5 @@
 import { plainDate } from "../price/index.ts";
+import type { Language } from "../record/index.ts";
 import type { Remake, Workbook } from "../workbook/index.ts";
 import { cautionLines } from "./cautions.ts";
 import { areChapters, chaptersOf, timeWords } from "./chapters.ts";
@@ -7,40 +8,17 @@ import { besideSection, filledLines, standInSection } from "./stand-ins.ts";
 import { kitName, type Subject, subjectOf } from "./subject.ts";
 import { tagsOf } from "./tags.ts";
 import { correctionSection, questionSection, verdictSection } from "./verdict.ts";
-import { monthWords } from "./words.ts";
 import { worthSections } from "./worth.ts";
-
-type Disclosure = NonNullable<NonNullable<Remake["episode"]>["disclosure"]>;
-
-/** How the supplies came to me: short for the opening, and as a sentence. */
-const disclosures: Readonly<Record<Disclosure, Readonly<{ short: string; sentence: string }>>> = {
-  own: { short: "All mine already.", sentence: "Everything shown was mine already; nobody paid for this." },
-  bought: {
-    short: "All bought myself.",
-    sentence: "I bought everything shown myself; nobody paid for this.",
-  },
-  gifted: {
-    short: "With gifts.",
-    sentence: "Some of what is shown was given to me free of charge by its maker or seller.",
-  },
-  lent: { short: "With loans.", sentence: "Some of what is shown was lent to me by its maker or seller." },
-  sponsored: { short: "Advertisement: paid for.", sentence: "This is paid advertising: it was sponsored." },
-  affiliate: {
-    short: "Advertising links.",
-    sentence: "Some links are advertising: I earn a commission when you buy through them.",
-  },
-};
 
 const openingLimit = 100;
 
 /** At most 100 characters: the result, then how the supplies came to me. A long title gives way. */
 function openingOf(subject: Subject): string {
-  const { kit, remake } = subject;
+  const { kit, remake, words } = subject;
   const all = kit.lines?.length ?? 0;
-  const result = `${filledLines(subject)} of ${all} from my own shelves.`;
-  const tail = [result, remake.episode?.disclosure ? disclosures[remake.episode.disclosure].short : ""]
-    .filter(Boolean)
-    .join(" ");
+  const result = words.result(filledLines(subject), all);
+  const disclosure = remake.episode?.disclosure;
+  const tail = [result, disclosure ? words.disclosures[disclosure].short : ""].filter(Boolean).join(" ");
   const room = openingLimit - [...tail].length - 2;
   const title = [...(remake.episode?.title || kitName(kit))];
   const short =
@@ -53,40 +31,42 @@ function openingOf(subject: Subject): string {
   return `${short}: ${tail}`;
 }
 
-function kitSection({ kit, remake }: Subject): Section {
+function kitSection({ kit, remake, words }: Subject): Section {
   const prompts = (remake.prompts ?? []).map(({ text }) => text).filter(Boolean);
   const asked = prompts.length > 0 ? prompts : [kit.prompt].filter(Boolean);
   const disclosure = remake.episode?.disclosure;
+  const day = (date: string) => plainDate(date);
   return {
     id: "kit",
     title: null,
+    called: words.kitSection,
     keep: 99,
     blocks: [
       lines(
-        `The kit: ${kitName(kit)}, by ${kit.maker}, ${monthWords(kit.period)}.`,
-        kit.received && "I was sent this kit once, so the same items had to stay out of it.",
-        asked.length > 0 && `The prompt: ${asked.join(" / ")}`,
-        `Remade from ${plainDate(remake.started)}${remake.finished ? ` to ${plainDate(remake.finished)}` : ""}, nothing bought for it.`,
-        disclosure && disclosures[disclosure].sentence,
+        words.kit(kitName(kit), kit.maker, words.month(kit.period)),
+        kit.received && words.received,
+        asked.length > 0 && words.prompt(asked.join(" / ")),
+        words.remade(day(remake.started), remake.finished ? day(remake.finished) : null),
+        disclosure && words.disclosures[disclosure].sentence,
       ),
     ],
   };
 }
 
-function chapterSection({ remake }: Subject): Section {
+function chapterSection({ remake, words }: Subject): Section {
   const chapters = chaptersOf(remake);
   const rows = areChapters(chapters)
     ? chapters.map(({ seconds, text }) => `${timeWords(seconds)} ${text}`)
     : [];
-  return { id: "chapters", title: "Chapters", keep: 95, blocks: [lines(...rows)], verbatim: true };
+  return { id: "chapters", title: words.chapters, keep: 95, blocks: [lines(...rows)], verbatim: true };
 }
 
 /** Links as they stand: only secure addresses are printed. */
-function linkSection({ remake }: Subject): Section {
+function linkSection({ remake, words }: Subject): Section {
   const links = (remake.episode?.links ?? []).filter(({ url }) => /^https:\/\/\S+$/.test(url ?? ""));
   return {
     id: "links",
-    title: "Links",
+    title: words.links,
     keep: 58,
     blocks: [lines(...links.map(({ text, url }) => [text, url].filter(Boolean).join(": ")))],
     verbatim: true,
@@ -94,21 +74,27 @@ function linkSection({ remake }: Subject): Section {
 }
 
 function cautionSection(subject: Subject): Section {
+  const { words, language } = subject;
   const played = subject.match.lines.flatMap(({ pick }) => subject.item(pick?.stash)?.supply ?? []);
   const kit = (subject.kit.lines ?? []).map(({ supply }) => supply);
-  const words = cautionLines([...kit, ...played]);
-  const colour = "A colour on a screen is an approximation: swatch on the real paper before relying on it.";
-  return { id: "cautions", title: "Take care", keep: 76, blocks: [lines(...words, colour)] };
+  const said = cautionLines([...kit, ...played], language);
+  return {
+    id: "cautions",
+    title: words.cautionTitle,
+    keep: 76,
+    blocks: [lines(...said, words.screenColour)],
+  };
 }
 
 /**
  * The write-up of a remake, as of the workbook's present data; a published one is kept frozen in the remake.
  * @returns null when the remake's kit is not in the workbook, which a checked workbook rules out
  */
-export function writeupOf(book: Workbook, remake: Remake): Writeup | null {
-  const subject = subjectOf(book, remake);
+export function writeupOf(book: Workbook, remake: Remake, language: Language = "en"): Writeup | null {
+  const subject = subjectOf(book, remake, language);
   if (!subject) return null;
   return {
+    language,
     opening: openingOf(subject),
     sections: [
       kitSection(subject),
@@ -124,6 +110,7 @@ export function writeupOf(book: Workbook, remake: Remake): Writeup | null {
       {
         id: "tags",
         title: null,
+        called: subject.words.tagSection,
         keep: 92,
         blocks: [lines(tagsOf(remake.episode?.tags).join(" "))],
         verbatim: true,

@@ -217,6 +217,8 @@ describe("misuse is exit 2, says what is wrong, and prints nothing on standard o
     [["worth", "sample", "--kit", "sp-2026-02", "--market", "se", "--market", "atlantis"]],
     [["writeup", "sample", "--remake", "rm-slow-thaw", "--as", "song"]],
     [["writeup", "sample", "--remake", "rm-slow-thaw", "--json"]],
+    [["writeup", "sample", "--remake", "rm-slow-thaw", "--language", "no"]],
+    [["writeup", "sample", "--remake", "rm-slow-thaw", "--language"]],
     [["difference", "#fff"]],
     [["difference", "#fff", "moss"]],
   ])("%j", (args) => {

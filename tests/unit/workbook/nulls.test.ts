@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { readWorkbook } from "../../../src/engine/workbook/index.ts";
+import { readWorkbook, textLanguage } from "../../../src/engine/workbook/index.ts";
 import { smallWorkbook } from "./small.ts";
 
 const placesIn = (book: unknown) => {
@@ -57,5 +57,24 @@ it("says it where evidence names an empty line, or postage an empty market", () 
   expect(placesIn({ ...book, shops, kits: [{ ...book.kits[0], lines }] }).toSorted()).toEqual([
     "kits[0].lines[0].evidence[0].line",
     "shops[0].postageTo.",
+  ]);
+});
+
+it("keeps whatever stands as a text's language, and takes only what is spoken here for one", () => {
+  const withLanguage = (language: unknown) => ({
+    ...smallWorkbook(),
+    remakes: [{ id: "r", kit: "k1", started: "2026-05-02", episode: { title: "x", language } }],
+  });
+  const languageIn = (language: unknown) => {
+    const reading = readWorkbook(JSON.stringify(withLanguage(language)));
+    if (!reading.ok) return reading.faults;
+    const [remake] = reading.workbook.remakes ?? [];
+    expect(remake?.episode).toEqual(withLanguage(language).remakes[0]?.episode);
+    return remake && textLanguage(remake);
+  };
+  expect(["sv", "en", null, undefined, "no", "SV", "", 5, {}, [], "constructor"].map(languageIn)).toEqual([
+    "sv",
+    "en",
+    ...Array.from({ length: 9 }, () => null),
   ]);
 });

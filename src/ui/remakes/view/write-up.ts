@@ -1,4 +1,5 @@
-import type { Remake } from "../../../engine/workbook/index.ts";
+import type { Language } from "../../../engine/record/index.ts";
+import { type Remake, textLanguage } from "../../../engine/workbook/index.ts";
 import { reportedMarkets, valueKit } from "../../../engine/worth/index.ts";
 import {
   asCsv,
@@ -11,6 +12,7 @@ import {
   remindersFor,
   writeupOf,
 } from "../../../engine/writeup/index.ts";
+import { language as pageLanguage } from "../../../store/index.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { kitTitle, type Subject } from "./solve.ts";
@@ -30,6 +32,8 @@ export const files: Readonly<Record<Form, Readonly<{ ending: string; type: strin
 export type WriteUpView = Readonly<{
   lead: string;
   leadMore: string;
+  /** Of the text, which may be another than the page's. */
+  language: Language;
   /** In the form chosen. */
   text: string;
   html: string;
@@ -66,15 +70,17 @@ function leadOf(isReady: boolean, leftOut: readonly string[]): string {
 
 /** The finished text and all that is said about it. */
 export function writeUpView(subject: Subject, form: Form, limit: number): WriteUpView | null {
-  const writeup = writeupOf(subject.book, subject.remake);
+  const language = textLanguage(subject.remake) ?? pageLanguage;
+  const writeup = writeupOf(subject.book, subject.remake, language);
   if (!writeup) return null;
   const fitted = asText(writeup, limit);
-  const reminders = remindersFor(subject.remake);
+  const reminders = remindersFor(subject.remake, pageLanguage);
   const [blocking] = reminders.filter(({ blocks }) => blocks);
   const text = form === "text" ? fitted.text : form === "markdown" ? asMarkdown(writeup) : asCsv(writeup);
   const size = format.count(form === "text" ? fitted.bytes : bytesOf(text));
   return {
     lead: leadOf(!blocking, fitted.leftOut),
+    language,
     leadMore: blocking?.text ?? words.size(format.count(fitted.bytes), format.count(limit)),
     text,
     html: asHtml(writeup),
