@@ -19,6 +19,7 @@ import {
   type WriteUpView,
   writeUpView,
 } from "../view/write-up.ts";
+import { TextLanguage } from "./text-language.tsx";
 import styles from "./write-up.module.css";
 
 const words = remakeWords.writeUp;
@@ -78,14 +79,17 @@ export function Text(props: Props) {
         </Button>
       </Acts>
       <p className={styles.hint}>{view.notNow ?? words.publishText}</p>
-      <pre className={styles.text}>{view.text}</pre>
+      <pre className={styles.text} lang={view.language}>
+        {view.text}
+      </pre>
     </Section>
   );
 }
 
 /** In which form, and how long it may be. */
-const How = ({ form, limit, onForm, onLimit }: Props) => (
+const How = ({ subject, view, form, limit, onForm, onLimit }: Props) => (
   <div className={styles.how}>
+    <TextLanguage remake={subject.remake} language={view.language} />
     <Choice<Form>
       label={words.form}
       value={form}
