@@ -8,7 +8,7 @@ import { sayFault } from "./say-fault.ts";
 function tellFault(done: Stored<null>): boolean {
   if (done.ok) return true;
   if (done.fault.kind === "refused" || done.fault.kind === "stale") {
-    void sayFault(done.fault);
+    sayFault(done.fault);
   }
   return false;
 }

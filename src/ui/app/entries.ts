@@ -11,6 +11,8 @@ export type Entry = Readonly<{
   name: string;
   /** Shown beside the name, and searched too; without it the kind is shown. */
   fact?: string | undefined;
+  /** Other words that it is found by. */
+  also?: string | undefined;
   run: () => void;
 }>;
 
@@ -105,7 +107,8 @@ export function findEntries(entries: readonly Entry[], text: string): readonly E
   const wanted = whole.split(" ");
   const ranked = entries.flatMap((entry) => {
     const name = foldWords(entry.name);
-    const all = `${name} ${foldWords(entry.fact ?? words.find.kinds[entry.kind])}`;
+    const fact = entry.fact ?? words.find.kinds[entry.kind];
+    const all = `${name} ${foldWords(`${fact} ${entry.also ?? ""}`)}`;
     if (!wanted.every((word) => all.includes(word))) return [];
     return [{ entry, rank: name.startsWith(whole) ? 0 : ` ${name}`.includes(` ${whole}`) ? 1 : 2 }];
   });

@@ -1,11 +1,11 @@
-import { useId, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
 import type { StashItem } from "../../engine/supply/index.ts";
 import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
 import { type Entry, findEntries, shownAtOnce } from "./entries.ts";
 import styles from "./finder.module.css";
-import { useKey } from "./keys.ts";
+import { useKey, useSignChord } from "./keys.ts";
 import { nearColours } from "./near-colours.ts";
 import { useEntries } from "./use-entries.ts";
 
@@ -13,6 +13,7 @@ import { useEntries } from "./use-entries.ts";
 export function Finder() {
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
+  const from = useRef<Element | null>(null);
   const [text, setText] = useState("");
   const entries = useEntries();
   const stash = useBook((state) => state.book.stash);
@@ -20,12 +21,22 @@ export function Finder() {
   const box = useCombobox({
     count: found.length,
     onPick: (index) => {
-      setText("");
-      field.current?.blur();
+      leave();
       found[index]?.run();
     },
   });
+  /** The focus goes back to where it was, so that an act finds what it is about, and nobody is left nowhere. */
+  const leave = () => {
+    setText("");
+    const back = from.current?.isConnected ? from.current : document.querySelector("h1");
+    if (back instanceof HTMLElement) back.focus({ preventScroll: true });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape" && !showsList) leave();
+    else box.inputProps.onKeyDown(event);
+  };
   useKey(words.find.key, () => field.current?.focus());
+  useSignChord(words.find.key, () => field.current?.focus());
   const showsList = box.open && text.trim() !== "";
   return (
     <search className={styles.finder}>
@@ -45,6 +56,10 @@ export function Finder() {
         onChange={(event) => {
           setText(event.currentTarget.value);
           box.show(0);
+        }}
+        onKeyDown={onKeyDown}
+        onFocus={(event) => {
+          from.current = event.relatedTarget;
         }}
         onBlur={() => box.close()}
       />

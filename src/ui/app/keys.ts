@@ -47,6 +47,21 @@ export function useChord(letter: string, shift: boolean, act: () => void): void 
   );
 }
 
+/** Ctrl or Cmd and a sign, in fields too. Shift is not asked for: many keyboards need it for the sign itself. */
+export function useSignChord(sign: string, act: () => void): void {
+  const latest = useLatest(act);
+  useEffect(
+    () =>
+      onKey((event) => {
+        const isChord = (event.ctrlKey || event.metaKey) && !event.altKey && event.key === sign;
+        if (!isChord || document.querySelector("dialog[open]")) return;
+        event.preventDefault();
+        latest.current();
+      }),
+    [sign, latest],
+  );
+}
+
 function onKey(handle: (event: KeyboardEvent) => void): () => void {
   addEventListener("keydown", handle);
   return () => removeEventListener("keydown", handle);

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useMemo } from "react";
 import { useBook } from "../../store/index.ts";
+import { useOffer } from "../app/acts.ts";
 import { today } from "../kits/today.ts";
 import { Button, Page, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
@@ -17,12 +18,16 @@ import { startView } from "./view/start.ts";
 // The price sums are most of what the Desk would load, and stand at its foot: they may come a moment later.
 const Prices = lazy(() => import("./prices.tsx").then((module) => ({ default: module.Prices })));
 
+const removeSample = { name: deskWords.sample.remove, run: () => void takeOutSample() };
+
 /** What is next, what the stash would make up, prices to look at, and the last copy. */
 export function Desk() {
   const book = useBook((state) => state.book);
   const day = today();
   const next = useMemo(() => nextView(book), [book]);
   const madeUp = useMemo(() => madeUpView(book), [book]);
+  const sample = isSample(book);
+  useOffer(useMemo(() => (sample ? [removeSample] : []), [sample]));
   const start = next ? null : startView(book, madeUp);
   return (
     <Page
@@ -43,7 +48,7 @@ export function Desk() {
         )}
         <Kept book={book} today={day} />
       </div>
-      {isSample(book) && (
+      {sample && (
         <p className={styles.sample}>
           {deskWords.sample.note}{" "}
           <Button kind="quiet" onClick={() => void takeOutSample()}>

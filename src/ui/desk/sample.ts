@@ -28,7 +28,7 @@ export async function trySample(): Promise<void> {
   const sample = await readSample();
   if (!sample) return notify(words.failed);
   const done = await replaceBook({ ...sample, sample: true }, words.label);
-  if (!done.ok) await sayFault(done.fault);
+  if (!done.ok) sayFault(done.fault);
 }
 
 /** The removal with the mark gone as well. */

@@ -1,6 +1,7 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { emptyWorkbook } from "../../engine/workbook/index.ts";
 import { recordsIn, useBook } from "../../store/index.ts";
+import { useOffer } from "../app/acts.ts";
 import { Button, Dialog, Section } from "../parts/index.ts";
 import { keepSafeWords } from "../words/keep-safe.ts";
 import styles from "./keep-safe.module.css";
@@ -13,6 +14,7 @@ export function Clear({ onSave }: Readonly<{ onSave: () => void }>) {
   const book = useBook((state) => state.book);
   const empty = useBook((state) => state.empty);
   const [asks, setAsks] = useState(false);
+  useOffer(useMemo(() => (empty ? [] : [{ name: words.act, run: () => setAsks(true) }]), [empty]));
   const close = () => setAsks(false);
   const clear = () => {
     close();

@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
 import { Page } from "../parts/index.ts";
+import { actWords } from "../words/acts.ts";
 import { words as common } from "../words/index.ts";
 import { keepSafeWords as words } from "../words/keep-safe.ts";
 import { Clear } from "./clear.tsx";
@@ -25,7 +26,18 @@ export function KeepSafePage() {
   const now = new Date().toISOString();
   const { lead, more } = keptView({ empty, lasting, past, lastCopy: last?.at ?? null, now });
   const save = () => setWritten(saveWholeCopy());
-  useOffer(useMemo(() => [{ name: words.copy.offer, run: () => setWritten(saveWholeCopy()) }], []));
+  useOffer(
+    useMemo(
+      () => [
+        {
+          name: actWords.saveCopy,
+          also: actWords.saveCopyAlso,
+          run: () => setWritten(saveWholeCopy()),
+        },
+      ],
+      [],
+    ),
+  );
   return (
     <Page place={common.places.keepSafe} title={words.title} lead={lead} leadMore={more}>
       <Copy written={written} onSave={save} />

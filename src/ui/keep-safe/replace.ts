@@ -7,7 +7,7 @@ import { notify } from "../parts/index.ts";
 /** Says what became of an act on the whole book, with Undo. */
 export function tell(done: Stored<null>, told: string): void {
   if (done.ok) notify(told, () => void undoLast());
-  else void sayFault(done.fault, true);
+  else sayFault(done.fault, true);
 }
 
 /** Replaces everything as one act. */

@@ -1,6 +1,8 @@
 import { useState } from "react";
 import { type Restorable, useBook } from "../../store/index.ts";
+import { useOffer } from "../app/acts.ts";
 import { Button, type Column, Dialog, FilePick, Section, Table } from "../parts/index.ts";
+import { actWords } from "../words/acts.ts";
 import { keepSafeWords } from "../words/keep-safe.ts";
 import styles from "./keep-safe.module.css";
 import { Refused } from "./refused.tsx";
@@ -13,10 +15,21 @@ const words = keepSafeWords.restore;
 
 type Chosen = Readonly<{ name: string; read: Restorable }>;
 
+const place = "restore";
+
+const offered = [
+  {
+    name: actWords.restore,
+    also: actWords.restoreAlso,
+    run: () => document.querySelector<HTMLElement>(`#${place} input`)?.focus(),
+  },
+];
+
 /** A copy brought back, on the page where copies are kept. */
 export function Restore() {
+  useOffer(offered);
   return (
-    <Section title={words.title}>
+    <Section title={words.title} id={place}>
       <p className={styles.text}>{words.text}</p>
       <RestorePick label={words.pick} />
     </Section>

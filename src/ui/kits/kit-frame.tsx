@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo } from "react";
 import type { Kit } from "../../engine/worth/index.ts";
 import { newId, removeKit, startRemake, useBook } from "../../store/index.ts";
-import { useOffer } from "../app/acts.ts";
+import { type Act, useOffer } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
 import { go } from "../app/navigate.ts";
 import { type KitTab, kitTabs } from "../app/route.ts";
@@ -27,12 +27,12 @@ type Props = Readonly<{
 export function KitFrame({ kit, tab, children, ...rest }: Props) {
   const acts = useKitActs(kit);
   const [first, ...others] = acts;
-  useOffer(acts);
   const tabs = kitTabs.map((name) => ({
     label: text[name],
     to: { name: "kit", id: kit.id, tab: name } as const,
     current: name === tab,
   }));
+  useOffer(useMemo(() => [...acts, ...pagesOf(kit)], [acts, kit]));
   return (
     <Page
       {...rest}
@@ -68,6 +68,14 @@ function Dates({ kit, tab }: Pick<Props, "kit" | "tab">) {
     </>
   );
 }
+
+/** The kit's pages, by name from the search field. */
+const pagesOf = (kit: Kit): readonly Act[] =>
+  kitTabs.map((tab) => ({
+    name: text[tab],
+    fact: kitName(kit),
+    run: () => go({ name: "kit", id: kit.id, tab }),
+  }));
 
 /** Starts a remake of the kit, or goes on with the one under way; removes the kit. */
 function useKitActs(kit: Kit) {

@@ -3,6 +3,7 @@ import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
 import { useFocusBack } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { words } from "../words/index.ts";
 import { kitsWords } from "../words/kits.ts";
 import { KitEntry } from "./kit-entry.tsx";
@@ -18,13 +19,13 @@ export function KitsPage() {
   const view = useMemo(() => kitsView(book), [book]);
   const none = view.rows.length === 0;
   const [logging, setLogging] = useState(none);
-  const [isAsked, setIsAsked] = useState(false);
+  const [asked, setAsked] = useState(0);
   const startButton = useFocusBack(logging);
   const start = useCallback(() => {
-    setIsAsked(true);
+    setAsked((before) => before + 1);
     setLogging(true);
   }, []);
-  useOffer(useMemo(() => [{ name: text.start, run: start }], [start]));
+  useOffer(useMemo(() => [{ name: actWords.logKit, run: start }], [start]));
   return (
     <Page
       place={words.places.kits}
@@ -41,7 +42,7 @@ export function KitsPage() {
     >
       {logging && (
         <div className={styles.logging}>
-          <LogKit isAsked={isAsked} onClose={() => setLogging(false)} />
+          <LogKit asked={asked} onClose={() => setLogging(false)} />
         </div>
       )}
       {none && (

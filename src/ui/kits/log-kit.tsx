@@ -1,9 +1,11 @@
 import { useState } from "react";
 import { addKit, newId, useBook } from "../../store/index.ts";
+import { goAndDo } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
-import { go } from "../app/navigate.ts";
 import { Acts, Button, Chooser, DateField, Field, FieldRow, Section, Tick } from "../parts/index.ts";
 import { useFirstField } from "../parts/use-focus.ts";
+import { useSubmit } from "../parts/use-submit.ts";
+import { actWords } from "../words/acts.ts";
 import { kitsWords } from "../words/kits.ts";
 import { Band } from "./band.tsx";
 import styles from "./kits.module.css";
@@ -14,14 +16,14 @@ import { kitBefore, makersOf, newKit } from "./view/new-kit.ts";
 const text = kitsWords.log;
 
 type Props = Readonly<{
-  /** Whether somebody asked for it: then its first field takes the focus. */
-  isAsked: boolean;
+  /** How often somebody asked for it: each time its first field takes the focus. */
+  asked: number;
   onClose: () => void;
 }>;
 
-/** Asks for what a kit cannot be without, then opens its contents. */
-export function LogKit({ isAsked, onClose }: Props) {
-  const form = useFirstField(isAsked);
+/** Asks for what a kit cannot be without, then opens its contents, to be written at once. */
+export function LogKit({ asked, onClose }: Props) {
+  const form = useFirstField<HTMLFormElement>(asked);
   const kits = useBook((state) => state.book.kits) ?? [];
   const [maker, setMaker] = useState<string | null>(null);
   const [period, setPeriod] = useState<string | null>(null);
@@ -35,39 +37,44 @@ export function LogKit({ isAsked, onClose }: Props) {
     if (!maker || !period) return;
     const draft = { maker, period, title: title.trim() || null };
     const kit = newKit(newId("kit-", kits), draft, today(), takesOver ? before : null);
-    if (await doAct(addKit(kit))) go({ name: "kit", id: kit.id, tab: "contents" });
+    if (await doAct(addKit(kit))) goAndDo({ name: "kit", id: kit.id, tab: "contents" }, actWords.addLine);
   };
+  const submit = useSubmit(log);
   return (
     <Band>
       <Section title={text.title}>
         <p className={styles.fact}>{text.text}</p>
-        <div className={styles.log} ref={form}>
-          <FieldRow>
-            <Chooser
-              label={text.maker}
-              value={maker}
-              options={makersOf(kits).map((value) => ({ value, label: value }))}
-              onValue={setMaker}
-              takesNew
-              fault={tried && !maker ? text.makerMissing : undefined}
-            />
-            <DateField
-              label={text.month}
-              want="month"
-              value={period}
-              onValue={setPeriod}
-              fault={tried && !period ? text.monthMissing : undefined}
-            />
-            <Field label={text.name} value={title} onValue={setTitle} onEnter={log} />
-          </FieldRow>
-          {before && <Tick label={text.takeOver(kitName(before))} value={takesOver} onValue={setTakesOver} />}
-        </div>
-        <Acts>
-          <Button kind="primary" onClick={log}>
-            {text.verb}
-          </Button>
-          <Button onClick={onClose}>{text.cancel}</Button>
-        </Acts>
+        <form ref={form} onSubmit={submit}>
+          <div className={styles.log}>
+            <FieldRow>
+              <Chooser
+                label={text.maker}
+                value={maker}
+                options={makersOf(kits).map((value) => ({ value, label: value }))}
+                onValue={setMaker}
+                takesNew
+                fault={tried && !maker ? text.makerMissing : undefined}
+              />
+              <DateField
+                label={text.month}
+                want="month"
+                value={period}
+                onValue={setPeriod}
+                fault={tried && !period ? text.monthMissing : undefined}
+              />
+              <Field label={text.name} value={title} onValue={setTitle} />
+            </FieldRow>
+            {before && (
+              <Tick label={text.takeOver(kitName(before))} value={takesOver} onValue={setTakesOver} />
+            )}
+          </div>
+          <Acts>
+            <Button kind="primary" type="submit">
+              {text.verb}
+            </Button>
+            <Button onClick={onClose}>{text.cancel}</Button>
+          </Acts>
+        </form>
       </Section>
     </Band>
   );

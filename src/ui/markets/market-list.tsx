@@ -1,10 +1,11 @@
 import { useState } from "react";
 import type { Market } from "../../engine/worth/index.ts";
 import { useBook } from "../../store/index.ts";
+import { useAdding } from "../app/use-adding.ts";
 import { Band } from "../kits/band.tsx";
 import { classes } from "../parts/classes.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
-import { useFocusBack } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import { MarketForm } from "./market-form.tsx";
@@ -20,24 +21,23 @@ type Row = Readonly<{ market: Market; rules: readonly string[] }>;
 export function MarketList() {
   const book = useBook((state) => state.book);
   const [open, setOpen] = useState<string | null>(null);
-  const [adding, setAdding] = useState(false);
   const rows = (book.markets ?? []).map((market): Row => ({ market, rules: ruleTexts(market, book) }));
-  const addButton = useFocusBack(adding);
+  const adding = useAdding(actWords.addMarket);
   const add = (
-    <Button kind={rows.length === 0 ? "primary" : "quiet"} onClick={() => setAdding(true)} ref={addButton}>
+    <Button kind={rows.length === 0 ? "primary" : "quiet"} onClick={adding.open} ref={adding.button}>
       {words.add}
     </Button>
   );
   return (
-    <Section title={words.title} act={!adding && rows.length > 0 && add}>
-      {rows.length === 0 && !adding && (
+    <Section title={words.title} act={adding.asked === 0 && rows.length > 0 && add}>
+      {rows.length === 0 && adding.asked === 0 && (
         <Empty title={words.empty} act={add}>
           {words.emptyText}
         </Empty>
       )}
-      {adding && (
+      {adding.asked > 0 && (
         <Band>
-          <NewMarket onClose={() => setAdding(false)} />
+          <NewMarket asked={adding.asked} onClose={adding.close} />
         </Band>
       )}
       {rows.length > 0 && (

@@ -11,7 +11,7 @@ import { marketId } from "./view/names.ts";
 const words = marketsWords.markets;
 
 /** Asks for what a market cannot be without; its border is filled in once it stands. */
-export function NewMarket({ onClose }: Readonly<{ onClose: () => void }>) {
+export function NewMarket({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
   const markets = useBook((state) => state.book.markets) ?? [];
   const [name, setName] = useState("");
   const [currency, setCurrency] = useState("EUR");
@@ -26,15 +26,8 @@ export function NewMarket({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addMarket({ id: marketId(wanted, markets), name: wanted, currency }))) onClose();
   };
   return (
-    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
-      <Field
-        label={words.name}
-        value={name}
-        onValue={setName}
-        onEnter={() => void add()}
-        fault={tried ? fault : undefined}
-        autoFocus
-      />
+    <NewThing asked={asked} verb={words.verb} onAdd={add} onClose={onClose}>
+      <Field label={words.name} value={name} onValue={setName} fault={tried ? fault : undefined} />
       <Chooser
         label={words.currency}
         value={currency}

@@ -15,7 +15,7 @@ const given = (name: "value" | "charged", { amount, currency }: Amount) =>
   amount === null ? {} : { [name]: { amount, currency } };
 
 /** Asks what came from where, and what the border charged. */
-export function NewParcel({ onClose }: Readonly<{ onClose: () => void }>) {
+export function NewParcel({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
   const book = useBook((state) => state.book);
   const markets = book.markets ?? [];
   const currencyOf = (id: string) => markets.find((market) => market.id === id)?.currency ?? "EUR";
@@ -48,7 +48,7 @@ export function NewParcel({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addParcel(parcel))) onClose();
   };
   return (
-    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
+    <NewThing asked={asked} verb={words.verb} onAdd={add} onClose={onClose}>
       <Select
         label={words.from}
         value={from}

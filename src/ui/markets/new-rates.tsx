@@ -4,6 +4,7 @@ import { addRates, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { Acts, Button, Chooser, DateField, Field, FieldRow } from "../parts/index.ts";
 import { useFirstField } from "../parts/use-focus.ts";
+import { useSubmit } from "../parts/use-submit.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
 import { readRateDraft } from "./view/new-rates.ts";
@@ -13,14 +14,14 @@ const words = marketsWords.rates;
 const currencies = currencyCodes.map((value) => ({ value, label: value }));
 
 /** A day's rates by hand: the day, the currency they are quoted for, and a rate for each other one in use. */
-export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
+export function NewRates({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
   const book = useBook((state) => state.book);
   const [date, setDate] = useState<string | null>(null);
   const [base, setBase] = useState(usualBase(book));
   const [quotes, setQuotes] = useState<ReadonlyMap<string, string>>(new Map());
   const [source, setSource] = useState("");
   const [tried, setTried] = useState(false);
-  const form = useFirstField();
+  const form = useFirstField<HTMLFormElement>(asked);
   const codes = [...new Set([...currenciesInUse(book), ...quotes.keys()])].filter((code) => code !== base);
   const read = readRateDraft({ date, base, quotes, source });
   const faultOf = (field: string) => (tried && !read.ok ? read.faults.get(field) : undefined);
@@ -31,8 +32,9 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
     setTried(true);
     if (read.ok && (await doAct(addRates(read.table)))) onClose();
   };
+  const submit = useSubmit(add);
   return (
-    <div className={styles.form} ref={form}>
+    <form className={styles.form} ref={form} onSubmit={submit}>
       <FieldRow>
         <DateField
           label={words.date}
@@ -69,13 +71,13 @@ export function NewRates({ onClose }: Readonly<{ onClose: () => void }>) {
         <Field label={words.source} value={source} onValue={setSource} />
       </FieldRow>
       <Acts>
-        <Button kind="primary" onClick={() => void add()}>
+        <Button kind="primary" type="submit">
           {words.verb}
         </Button>
         <Button kind="quiet" onClick={onClose}>
           {marketsWords.cancel}
         </Button>
       </Acts>
-    </div>
+    </form>
   );
 }

@@ -8,7 +8,7 @@ import { NewThing } from "./new-thing.tsx";
 const words = marketsWords.shops;
 
 /** Asks for what a shop cannot be without. */
-export function NewShop({ onClose }: Readonly<{ onClose: () => void }>) {
+export function NewShop({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
   const book = useBook((state) => state.book);
   const markets = book.markets ?? [];
   const [name, setName] = useState("");
@@ -21,14 +21,12 @@ export function NewShop({ onClose }: Readonly<{ onClose: () => void }>) {
     if (await doAct(addShop(shop))) onClose();
   };
   return (
-    <NewThing verb={words.verb} onAdd={add} onClose={onClose}>
+    <NewThing asked={asked} verb={words.verb} onAdd={add} onClose={onClose}>
       <Field
         label={words.name}
         value={name}
         onValue={setName}
-        onEnter={() => void add()}
         fault={tried && name.trim() === "" ? words.nameMissing : undefined}
-        autoFocus
       />
       <Select
         label={words.market}

@@ -1,8 +1,9 @@
 import { useState } from "react";
 import { useBook } from "../../store/index.ts";
+import { useAdding } from "../app/use-adding.ts";
 import { Band } from "../kits/band.tsx";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
-import { useFocusBack } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import styles from "./markets.module.css";
@@ -16,24 +17,23 @@ const words = marketsWords.parcels;
 export function Parcels() {
   const book = useBook((state) => state.book);
   const [open, setOpen] = useState<string | null>(null);
-  const [adding, setAdding] = useState(false);
   const rows = parcelRows(book);
   const counts = parcelCounts(book);
-  const addButton = useFocusBack(adding);
+  const adding = useAdding(actWords.addParcel);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
+    <Button kind="quiet" onClick={adding.open} ref={adding.button}>
       {words.add}
     </Button>
   );
   return (
-    <Section title={words.title} act={!adding && rows.length > 0 && add}>
+    <Section title={words.title} act={adding.asked === 0 && rows.length > 0 && add}>
       {rows.length > 0 && <p className={styles.text}>{[words.text, ...counts].join(" ")}</p>}
-      {adding && (
+      {adding.asked > 0 && (
         <Band>
-          <NewParcel onClose={() => setAdding(false)} />
+          <NewParcel asked={adding.asked} onClose={adding.close} />
         </Band>
       )}
-      {rows.length === 0 && !adding && (
+      {rows.length === 0 && adding.asked === 0 && (
         <Empty title={words.empty} act={add}>
           {words.emptyText}
         </Empty>

@@ -1,12 +1,12 @@
 import { type MouseEvent, useMemo, useState } from "react";
 import { removeRates, useBook } from "../../store/index.ts";
-import { useOffer } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
+import { useAdding } from "../app/use-adding.ts";
 import { Band } from "../kits/band.tsx";
 import { headingOf } from "../kits/focus-heading.ts";
 import { today } from "../kits/today.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
-import { useFocusBack } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
 import { NewRates } from "./new-rates.tsx";
@@ -22,24 +22,22 @@ export function Rates() {
   const book = useBook((state) => state.book);
   const rows = useMemo(() => rateRows(book), [book]);
   const notices = useMemo(() => [...kitNotices(book), ...oddRates(book, today())], [book]);
-  const [adding, setAdding] = useState(false);
-  useOffer(useMemo(() => [{ name: words.add, run: () => setAdding(true) }], []));
-  const addButton = useFocusBack(adding);
+  const adding = useAdding(actWords.addRates);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
+    <Button kind="quiet" onClick={adding.open} ref={adding.button}>
       {words.add}
     </Button>
   );
   return (
-    <Section title={words.title} act={!adding && add}>
+    <Section title={words.title} act={adding.asked === 0 && add}>
       <p className={styles.text}>{words.text}</p>
       {notices.length > 0 && <Notices texts={notices} />}
-      {adding && (
+      {adding.asked > 0 && (
         <Band>
-          <NewRates onClose={() => setAdding(false)} />
+          <NewRates asked={adding.asked} onClose={adding.close} />
         </Band>
       )}
-      {rows.length === 0 && !adding ? (
+      {rows.length === 0 && adding.asked === 0 ? (
         <Empty title={words.empty}>{words.emptyText}</Empty>
       ) : (
         <Days rows={rows} />

@@ -1,8 +1,9 @@
 import { useState } from "react";
 import { useBook } from "../../store/index.ts";
+import { useAdding } from "../app/use-adding.ts";
 import { Band } from "../kits/band.tsx";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
-import { useFocusBack } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { marketsWords } from "../words/markets.ts";
 import { ChangeButton } from "./change-button.tsx";
 import { NewShop } from "./new-shop.tsx";
@@ -15,23 +16,22 @@ const words = marketsWords.shops;
 export function Shops() {
   const book = useBook((state) => state.book);
   const [open, setOpen] = useState<string | null>(null);
-  const [adding, setAdding] = useState(false);
   const rows = shopRows(book);
   const noMarket = (book.markets ?? []).length === 0;
-  const addButton = useFocusBack(adding);
+  const adding = useAdding(noMarket ? null : actWords.addShop);
   const add = (
-    <Button kind="quiet" notNow={noMarket && words.noMarket} onClick={() => setAdding(true)} ref={addButton}>
+    <Button kind="quiet" notNow={noMarket && words.noMarket} onClick={adding.open} ref={adding.button}>
       {words.add}
     </Button>
   );
   return (
-    <Section title={words.title} act={!adding && rows.length > 0 && add}>
-      {adding && (
+    <Section title={words.title} act={adding.asked === 0 && rows.length > 0 && add}>
+      {adding.asked > 0 && (
         <Band>
-          <NewShop onClose={() => setAdding(false)} />
+          <NewShop asked={adding.asked} onClose={adding.close} />
         </Band>
       )}
-      {rows.length === 0 && !adding && (
+      {rows.length === 0 && adding.asked === 0 && (
         <Empty title={words.empty} act={noMarket ? undefined : add}>
           {noMarket ? words.noMarket : words.emptyText}
         </Empty>

@@ -1,21 +1,25 @@
 import { type RefObject, useEffect, useRef } from "react";
 
-/** For the button that opens a form: it takes the focus back once the form is closed. */
+/** For the button that opens a form: it takes the focus back once the form is closed, from whoever is still there. */
 export function useFocusBack(isOpen: boolean): RefObject<HTMLButtonElement | null> {
   const button = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(isOpen);
   useEffect(() => {
-    if (wasOpen.current && !isOpen) button.current?.focus();
+    const isLost = document.activeElement === document.body;
+    if (wasOpen.current && !isOpen && isLost) button.current?.focus();
     wasOpen.current = isOpen;
   }, [isOpen]);
   return button;
 }
 
-/** For a form that was asked for: its first field takes the focus when it opens. */
-export function useFirstField(isAsked = true): RefObject<HTMLDivElement | null> {
-  const form = useRef<HTMLDivElement>(null);
+/**
+ * For a form that was asked for: its first field takes the focus when it opens.
+ * @param asked how often it was asked for; each time counts
+ */
+export function useFirstField<Form extends HTMLElement>(asked = 1): RefObject<Form | null> {
+  const form = useRef<Form>(null);
   useEffect(() => {
-    if (isAsked) form.current?.querySelector("input")?.focus();
-  }, [isAsked]);
+    if (asked > 0) form.current?.querySelector<HTMLElement>("input, select, textarea")?.focus();
+  }, [asked]);
   return form;
 }

@@ -1,4 +1,6 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useMemo } from "react";
+import { type Act, useOffer } from "../app/acts.ts";
+import { go } from "../app/navigate.ts";
 import { type RemakeTab, remakeTabs } from "../app/route.ts";
 import { ButtonLink, Empty, Page } from "../parts/index.ts";
 import { words as common, format } from "../words/index.ts";
@@ -18,6 +20,7 @@ type Props = Readonly<{
 /** One remake: its kit's name, its four pages as tabs, and the prompt in sight on each. */
 export function RemakeFrame({ subject, tab, lead, leadMore, children }: Props) {
   const { kit, remake } = subject;
+  useOffer(useMemo(() => pagesOf(remake.id, kitTitle(kit)), [remake.id, kit]));
   return (
     <Page
       place={common.places.remakes}
@@ -46,6 +49,14 @@ export function RemakeFrame({ subject, tab, lead, leadMore, children }: Props) {
     </Page>
   );
 }
+
+/** The remake's pages, by name from the search field. */
+const pagesOf = (id: string, title: string): readonly Act[] =>
+  remakeTabs.map((tab) => ({
+    name: words.tabs[tab],
+    fact: title,
+    run: () => go({ name: "remake", id, tab }),
+  }));
 
 /** A remake that is not in the book. */
 export function NoRemake() {

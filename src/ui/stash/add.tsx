@@ -25,8 +25,14 @@ function addAll(written: readonly Written[], place: string | null, told: string 
   return doAct(only && items.length === 1 ? addStashItem(only) : addStashItems(items), told);
 }
 
+type Props = Readonly<{
+  /** How often it was asked for: each time the field takes the focus. */
+  asked: number;
+  onDone: () => void;
+}>;
+
 /** One field that takes what people write; Enter adds it, and the focus stays. */
-export function AddToStash({ onDone }: Readonly<{ onDone: () => void }>) {
+export function AddToStash({ asked, onDone }: Props) {
   const book = useBook((state) => state.book);
   const known = useMemo(() => knownNames(book), [book]);
   const [typed, setTyped] = useState("");
@@ -40,7 +46,8 @@ export function AddToStash({ onDone }: Readonly<{ onDone: () => void }>) {
   const field = useRef<HTMLTextAreaElement>(null);
   const view = useMemo(() => entryView(typed, known, fixes), [typed, known, fixes]);
 
-  useEffect(() => field.current?.focus(), []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when it is asked for, and when a list has been dealt with
+  useEffect(() => field.current?.focus(), [asked, pasted]);
   const write = (text: string, kept: readonly Fix[] = []) => {
     setTyped(text);
     setFixes(kept);

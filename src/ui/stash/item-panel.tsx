@@ -1,6 +1,7 @@
-import { useId } from "react";
+import { useId, useMemo } from "react";
 import type { StashItem } from "../../engine/supply/index.ts";
 import { addStashItem, editStashItem, newId, removeStashItem, useBook } from "../../store/index.ts";
+import { useOffer } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
 import { go } from "../app/navigate.ts";
 import { Acts, Button } from "../parts/index.ts";
@@ -48,7 +49,10 @@ export function ItemPanel({ item, view, untitled = false, changing, onChanging }
   );
 }
 
-function ItemActs({ item, changing, onChanging }: Pick<Props, "item" | "changing" | "onChanging">) {
+type ActsProps = Pick<Props, "item" | "changing" | "onChanging">;
+
+/** What can be done with a thing as a whole. */
+function actsOn({ item, changing, onChanging }: ActsProps) {
   const name = item.supply.name;
   const another = () => {
     const id = newId("st-", useBook.getState().book.stash);
@@ -61,18 +65,28 @@ function ItemActs({ item, changing, onChanging }: Pick<Props, "item" | "changing
     go(stashAddress());
     void doAct(draft, words.removed(name));
   };
+  return [
+    { name: changing ? words.changeClose : words.change, run: () => onChanging(changing ? null : item.id) },
+    { name: words.another, run: another },
+    { name: words.remove, run: remove },
+  ] as const;
+}
+
+function ItemActs({ item, changing, onChanging }: ActsProps) {
+  const acts = useMemo(() => actsOn({ item, changing, onChanging }), [item, changing, onChanging]);
+  const [change, ...others] = acts;
+  useOffer(acts);
   return (
     <div className={styles.acts}>
       <Acts>
-        <Button onClick={() => onChanging(changing ? null : item.id)} aria-expanded={changing}>
-          {changing ? words.changeClose : words.change}
+        <Button onClick={change.run} aria-expanded={changing}>
+          {change.name}
         </Button>
-        <Button kind="quiet" onClick={another}>
-          {words.another}
-        </Button>
-        <Button kind="quiet" onClick={remove}>
-          {words.remove}
-        </Button>
+        {others.map(({ name, run }) => (
+          <Button key={name} kind="quiet" onClick={run}>
+            {name}
+          </Button>
+        ))}
       </Acts>
     </div>
   );

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import { type KnownNames, readLines } from "../../engine/supply/index.ts";
 import { Band } from "../kits/band.tsx";
 import entry from "../kits/contents/entry.module.css";
@@ -24,6 +24,8 @@ type Props = Readonly<{
 export function PastedList({ text, known, where, onAdd, onDrop }: Props) {
   const read = useMemo(() => pastedView(readLines(text, known)), [text, known]);
   const [out, setOut] = useState<ReadonlySet<number>>(new Set());
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => first.current?.focus(), []);
   const kept = read.filter(({ place }) => !out.has(place));
   return (
     <Band>
@@ -54,6 +56,7 @@ export function PastedList({ text, known, where, onAdd, onDrop }: Props) {
       <div className={styles.where}>{where}</div>
       <Acts>
         <Button
+          ref={first}
           kind="primary"
           notNow={kept.length > 0 ? null : words.notYet}
           onClick={() => onAdd(kept.map(({ reading }) => reading))}

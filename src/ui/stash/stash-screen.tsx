@@ -1,7 +1,9 @@
-import { useDeferredValue, useMemo, useState } from "react";
+import { useCallback, useDeferredValue, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
-import { useOffer } from "../app/acts.ts";
+import { type Act, useOffer } from "../app/acts.ts";
+import { go, withAddressValue } from "../app/navigate.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
+import { actWords } from "../words/acts.ts";
 import { words as common } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import { AddToStash } from "./add.tsx";
@@ -17,6 +19,11 @@ import { knownStash } from "./view/known.ts";
 
 const none: readonly never[] = [];
 
+const viewActs: readonly Act[] = [
+  { name: words.views.colour, fact: words.title, run: () => go(withAddressValue("view", null), "replace") },
+  { name: words.views.list, fact: words.title, run: () => go(withAddressValue("view", "list"), "replace") },
+];
+
 /** Everything owned: found, added to, and each thing put right; `chosen` is the one looked at. */
 export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
   const stash = useBook((state) => state.book.stash) ?? none;
@@ -29,11 +36,13 @@ export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
     () => findIn(known, { text: asked, kind, place, state: worn }),
     [known, asked, kind, place, worn],
   );
-  const [adding, setAdding] = useState(known.length === 0);
+  // How often the form to add was asked for; with nothing there yet it is open from the start.
+  const [added, setAdded] = useState(known.length === 0 ? 1 : 0);
+  const adding = added > 0;
+  const add = useCallback(() => setAdded((before) => before + 1), []);
   const [changing, setChanging] = useState<string | null>(null);
   const narrow = useNarrow();
-  const offered = useMemo(() => [{ name: words.addAct, run: () => setAdding(true) }], []);
-  useOffer(offered);
+  useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, ...viewActs], [add]));
   useShowChosen(narrow ? null : chosen);
   const item = chosen === null ? null : (known.find((one) => one.item.id === chosen) ?? null);
 
@@ -51,13 +60,13 @@ export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
       title={words.title}
       margin={known.length > 0 && <MarginFilters tallies={tallies} state={state} />}
     >
-      {adding && <AddToStash onDone={() => setAdding(false)} />}
+      {adding && <AddToStash asked={added} onDone={() => setAdded(0)} />}
       {known.length === 0 ? (
         !adding && (
           <Empty
             title={words.empty}
             act={
-              <Button kind="primary" onClick={() => setAdding(true)}>
+              <Button kind="primary" onClick={add}>
                 {words.emptyAct}
               </Button>
             }
@@ -74,7 +83,7 @@ export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
           panel={panel}
           narrow={narrow}
           adding={adding}
-          onAdd={() => setAdding(true)}
+          onAdd={add}
         />
       )}
     </Page>

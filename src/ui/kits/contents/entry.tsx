@@ -1,6 +1,9 @@
+import { useMemo } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
+import { useOffer } from "../../app/acts.ts";
 import { Beside, Button } from "../../parts/index.ts";
 import { Swatch } from "../../swatch/index.ts";
+import { actWords } from "../../words/acts.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { Band } from "../band.tsx";
 import { askedOf } from "../view/entry.ts";
@@ -21,7 +24,8 @@ type Props = Readonly<{ kit: Kit; entry: EntryState }>;
 /** One field that takes a line as people write it, and shows at once how each piece was understood. */
 export function Entry({ kit }: Readonly<{ kit: Kit }>) {
   const entry = useEntry(kit);
-  const { pasted, known, note, setNote, number, said } = entry;
+  const { pasted, known, note, setNote, number, said, field } = entry;
+  useOffer(useMemo(() => [{ name: actWords.addLine, run: () => field.current?.focus() }], [field]));
   if (pasted !== null) {
     return (
       <Pasted kit={kit} text={pasted} known={known} note={note} onNote={setNote} onDone={entry.leaveList} />

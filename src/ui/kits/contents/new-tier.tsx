@@ -3,14 +3,24 @@ import type { Kit, Tier } from "../../../engine/worth/index.ts";
 import { addTier, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { Acts, Button, Field, FieldRow, MoneyField } from "../../parts/index.ts";
+import { useFirstField } from "../../parts/use-focus.ts";
+import { useSubmit } from "../../parts/use-submit.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { likelyCurrency } from "../view/tiers.ts";
 import styles from "./contents.module.css";
 
 const text = kitsWords.tiers;
 
+type Props = Readonly<{
+  kit: Kit;
+  /** How often it was asked for: each time its first field takes the focus. */
+  asked: number;
+  onClose: () => void;
+}>;
+
 /** Asks for what a tier cannot be without; the rest is filled in once it stands. */
-export function NewTier({ kit, onClose }: Readonly<{ kit: Kit; onClose: () => void }>) {
+export function NewTier({ kit, asked, onClose }: Props) {
+  const form = useFirstField<HTMLFormElement>(asked);
   const book = useBook((state) => state.book);
   const [label, setLabel] = useState("");
   const [kits, setKits] = useState("1");
@@ -31,9 +41,9 @@ export function NewTier({ kit, onClose }: Readonly<{ kit: Kit; onClose: () => vo
     if (await doAct(addTier(kit, tier))) onClose();
   };
   return (
-    <div className={styles.tierForm}>
+    <form ref={form} className={styles.tierForm} onSubmit={useSubmit(add)}>
       <FieldRow>
-        <Field label={text.label} value={label} onValue={setLabel} placeholder={text.newLabel} autoFocus />
+        <Field label={text.label} value={label} onValue={setLabel} placeholder={text.newLabel} />
         <Field
           label={text.kitsLong}
           keys="numeric"
@@ -49,11 +59,11 @@ export function NewTier({ kit, onClose }: Readonly<{ kit: Kit; onClose: () => vo
         />
       </FieldRow>
       <Acts>
-        <Button onClick={add}>{text.verb}</Button>
+        <Button type="submit">{text.verb}</Button>
         <Button kind="quiet" onClick={onClose}>
           {text.cancel}
         </Button>
       </Acts>
-    </div>
+    </form>
   );
 }

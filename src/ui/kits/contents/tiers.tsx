@@ -1,8 +1,9 @@
 import { useMemo, useState } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { useBook } from "../../../store/index.ts";
+import { useAdding } from "../../app/use-adding.ts";
 import { Button, type Column, Empty, Section, Table } from "../../parts/index.ts";
-import { useFocusBack } from "../../parts/use-focus.ts";
+import { actWords } from "../../words/acts.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { Band } from "../band.tsx";
 import { type TierRow, tierRows } from "../view/tiers.ts";
@@ -16,15 +17,14 @@ export function Tiers({ kit }: Readonly<{ kit: Kit }>) {
   const book = useBook((state) => state.book);
   const rows = useMemo(() => tierRows(kit, book), [kit, book]);
   const [open, setOpen] = useState<string | null>(null);
-  const [adding, setAdding] = useState(false);
-  const addButton = useFocusBack(adding);
+  const adding = useAdding(actWords.addTier);
   const add = (
-    <Button kind="quiet" onClick={() => setAdding(true)} ref={addButton}>
+    <Button kind="quiet" onClick={adding.open} ref={adding.button}>
       {text.add}
     </Button>
   );
   return (
-    <Section title={text.title} act={!adding && rows.length > 0 && add}>
+    <Section title={text.title} act={adding.asked === 0 && rows.length > 0 && add}>
       {rows.length > 0 && (
         <Table
           caption={text.title}
@@ -36,14 +36,14 @@ export function Tiers({ kit }: Readonly<{ kit: Kit }>) {
           }
         />
       )}
-      {rows.length === 0 && !adding && (
+      {rows.length === 0 && adding.asked === 0 && (
         <Empty title={text.none} act={add}>
           {text.noneText}
         </Empty>
       )}
-      {adding && (
+      {adding.asked > 0 && (
         <Band>
-          <NewTier kit={kit} onClose={() => setAdding(false)} />
+          <NewTier kit={kit} asked={adding.asked} onClose={adding.close} />
         </Band>
       )}
     </Section>

@@ -1,10 +1,12 @@
-import { type FormEvent, useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Line } from "../../../engine/price/index.ts";
 import type { Kit, Market } from "../../../engine/worth/index.ts";
-import { addEvidence, addShop, newId, useBook } from "../../../store/index.ts";
+import { type ActDraft, addEvidence, addShop, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { Button, DateField, Field, FieldRow, MoneyField, Select, Tick } from "../../parts/index.ts";
+import { useSubmit } from "../../parts/use-submit.ts";
 import { KeptField } from "../../supply-form/index.ts";
+import { actWords } from "../../words/acts.ts";
 import { kitsWords } from "../../words/kits.ts";
 import {
   evidenceOf,
@@ -15,15 +17,41 @@ import {
   priceKinds,
 } from "../view/add-price.ts";
 import { percentText, readPercent } from "../view/line-fields.ts";
+import type { PriceRow } from "../view/prices.ts";
 import { Range, Where } from "./add-price-parts.tsx";
 import { PackFields } from "./pack-fields.tsx";
 import styles from "./prices.module.css";
 
 const text = kitsWords.prices;
 
-type Props = Readonly<{ kit: Kit; line: Line; market: Market }>;
+/** Adds the price, and with it the shop where it is a new one. */
+function actFor(kit: Kit, line: Line, draft: PriceDraft): ActDraft {
+  const { shops } = useBook.getState().book;
+  const shop = (shops ?? []).find((one) => one.id === draft.shop);
+  const isNew = isShopKind(draft.kind) && draft.shop !== null && !shop && draft.market !== null;
+  const made = isNew ? { id: newId("sh-", shops), name: draft.shop ?? "", market: draft.market ?? "" } : null;
+  const act = addEvidence(
+    kit,
+    line,
+    evidenceOf(newId("e", line.evidence), draft, made?.id ?? shop?.id ?? null),
+  );
+  return { ...act, changes: [...(made ? addShop(made).changes : []), ...act.changes] };
+}
+
+/** How one goes from line to line. */
+export type GoOn = Readonly<{
+  /** Whether the field for the price takes the focus. */
+  writes: boolean;
+  /** The next line that nothing is known about. */
+  next: PriceRow | null;
+  onNext: (line: string) => void;
+}>;
+
+type Props = Readonly<{ kit: Kit; line: Line; market: Market }> & GoOn;
 
 const kindOptions = priceKinds.map((value) => ({ value, label: text.kinds[value] }));
+
+const isPriced = (kind: PriceDraft["kind"]): boolean => kind !== "not-sold";
 
 const draftFor = (kit: Kit, market: Market): PriceDraft => {
   const none = { amount: null, currency: market.currency };
@@ -42,39 +70,39 @@ const draftFor = (kit: Kit, market: Market): PriceDraft => {
   };
 };
 
-/** A price found, in a few keys: the amount, the shop, Enter. The rest is filled in as it mostly is. */
-export function AddPrice({ kit, line, market }: Props) {
-  const book = useBook((state) => state.book);
+/**
+ * A price found, in a few keys: the amount, the shop, Enter. The rest is filled in as it mostly is, and Enter
+ * with nothing more to add goes on to the next line.
+ */
+export function AddPrice({ kit, line, market, writes, next, onNext }: Props) {
   const [draft, setDraft] = useState(() => draftFor(kit, market));
   const [tried, setTried] = useState(false);
+  const [added, setAdded] = useState(false);
   const form = useRef<HTMLFormElement>(null);
+  const focusPrice = () =>
+    form.current?.querySelector<HTMLInputElement>('input[inputmode="decimal"]')?.focus();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the line is opened
+  useEffect(() => {
+    if (writes) focusPrice();
+  }, []);
   const fault = faultOfDraft(draft, line.supply);
   const change = (part: Partial<PriceDraft>) => setDraft((before) => ({ ...before, ...part }));
 
+  const keep = async () => {
+    const blank = { ...draftFor(kit, market), kind: draft.kind, source: draft.source };
+    // At once, so that Enter pressed twice does not add it twice; what was refused is put back.
+    setDraft(blank);
+    if (!(await doAct(actFor(kit, line, draft)))) setDraft((now) => (now === blank ? draft : now));
+  };
   const add = async () => {
-    setTried(true);
+    if (added && next && draft.price.amount === null && isPriced(draft.kind)) return onNext(next.line.id);
+    setTried(Boolean(fault));
     if (fault) return;
-    const shop = (book.shops ?? []).find((one) => one.id === draft.shop);
-    const isNewShop = isShopKind(draft.kind) && draft.shop !== null && !shop && draft.market !== null;
-    const made = isNewShop
-      ? { id: newId("sh-", book.shops), name: draft.shop ?? "", market: draft.market ?? "" }
-      : null;
-    const evidence = evidenceOf(newId("e", line.evidence), draft, made?.id ?? shop?.id ?? null);
-    const act = addEvidence(kit, line, evidence);
-    const changes = [...(made ? addShop(made).changes : []), ...act.changes];
-    if (!(await doAct({ ...act, changes }))) return;
-    setTried(false);
-    setDraft({ ...draftFor(kit, market), kind: draft.kind, source: draft.source });
-    form.current?.querySelector<HTMLInputElement>('input[inputmode="decimal"]')?.focus();
+    setAdded(true);
+    focusPrice();
+    void keep();
   };
-  // Enter comes before the field is left: what is in it is read first, then the newest `add` is called.
-  const latest = useRef(add);
-  latest.current = add;
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-    setTimeout(() => void latest.current(), 0);
-  };
+  const submit = useSubmit(add);
   return (
     <form ref={form} className={styles.add} aria-label={text.add} onSubmit={submit}>
       <h3>{text.add}</h3>
@@ -85,7 +113,7 @@ export function AddPrice({ kit, line, market }: Props) {
           options={kindOptions}
           onValue={(kind) => change({ kind })}
         />
-        {draft.kind !== "not-sold" && (
+        {isPriced(draft.kind) && (
           <MoneyField
             label={text.price}
             value={draft.price}
@@ -95,7 +123,7 @@ export function AddPrice({ kit, line, market }: Props) {
         )}
         <Where draft={draft} change={change} />
         <DateField label={text.date} value={draft.date} onValue={(date) => change({ date })} />
-        {draft.kind !== "not-sold" && (
+        {isPriced(draft.kind) && (
           <KeptField
             label={text.taxNotIn}
             unit={kitsWords.tiers.percent}
@@ -123,6 +151,11 @@ export function AddPrice({ kit, line, market }: Props) {
         <Button type="submit" kind="primary">
           {text.addVerb}
         </Button>
+        {next && (
+          <Button kind="quiet" onClick={() => onNext(next.line.id)}>
+            {actWords.nextWithout(next.name)}
+          </Button>
+        )}
       </div>
     </form>
   );

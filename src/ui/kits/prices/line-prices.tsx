@@ -9,17 +9,17 @@ import { kitsWords } from "../../words/kits.ts";
 import { headingOf } from "../focus-heading.ts";
 import { type FoundRow, foundRows } from "../view/found.ts";
 import type { Figure, MarketPrices } from "../view/prices.ts";
-import { AddPrice } from "./add-price.tsx";
+import { AddPrice, type GoOn } from "./add-price.tsx";
 import { GoWith } from "./go-with.tsx";
 import { Precedents } from "./precedents.tsx";
 import styles from "./prices.module.css";
 
 const text = kitsWords.prices;
 
-type Props = Readonly<{ kit: Kit; line: Line; here: MarketPrices; all: readonly MarketPrices[] }>;
+type Props = Readonly<{ kit: Kit; line: Line; here: MarketPrices; all: readonly MarketPrices[] }> & GoOn;
 
 /** Everything about one line's price: each market's figures, the prices found, and which one to go with. */
-export function LinePrices({ kit, line, here, all }: Props) {
+export function LinePrices({ kit, line, here, all, ...goOn }: Props) {
   const book = useBook((state) => state.book);
   const found = useMemo(() => foundRows(book, line, all), [book, line, all]);
   return (
@@ -32,7 +32,7 @@ export function LinePrices({ kit, line, here, all }: Props) {
           ))}
         </dl>
       </section>
-      <AddPrice key={here.market.id} kit={kit} line={line} market={here.market} />
+      <AddPrice key={here.market.id} kit={kit} line={line} market={here.market} {...goOn} />
       <section aria-label={text.found}>
         <h3>{text.found}</h3>
         {found.length === 0 && <p className={styles.fact}>{text.foundNone}</p>}

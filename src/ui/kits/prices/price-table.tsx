@@ -15,17 +15,24 @@ type Props = Readonly<{
   rows: readonly PriceRow[];
   open: string | null;
   onOpen: (line: string | null) => void;
+  /** Whether the field for a price takes the focus in the line that is open. */
+  writes: boolean;
+  /** The line to go on to. */
+  next: PriceRow | null;
+  onNext: (line: string) => void;
 }>;
 
 /** Every line with its list and shop figure in one market; those without one first. */
-export function PriceTable({ kit, here, all, rows, open, onOpen }: Props) {
+export function PriceTable({ kit, here, all, rows, open, onOpen, ...rest }: Props) {
   return (
     <Table
       caption={text.table(here.market.name)}
       columns={columnsFor(kit, open, onOpen)}
       rows={rows}
       keyOf={(row) => row.line.id}
-      opened={(row) => row.line.id === open && <LinePrices kit={kit} line={row.line} here={here} all={all} />}
+      opened={(row) =>
+        row.line.id === open && <LinePrices kit={kit} line={row.line} here={here} all={all} {...rest} />
+      }
     />
   );
 }

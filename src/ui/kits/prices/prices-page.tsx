@@ -6,7 +6,7 @@ import { useAddressValue, withAddressValue } from "../../app/navigate.ts";
 import { ButtonLink, DateField, Empty, Tabs } from "../../parts/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { KitFrame } from "../kit-frame.tsx";
-import { type PriceRow, pricesView, sumUpPrices } from "../view/prices.ts";
+import { nextWithout, type PriceRow, pricesView, sumUpPrices } from "../view/prices.ts";
 import { MissingRates } from "./missing-rates.tsx";
 import { PriceTable } from "./price-table.tsx";
 import styles from "./prices.module.css";
@@ -19,6 +19,7 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
   const all = useMemo(() => pricesView(book, kit), [book, kit]);
   const [wanted] = useAddressValue("market");
   const [open, setOpen] = useState<string | null>(null);
+  const [writes, setWrites] = useState(false);
   const [order, setOrder] = useState<readonly string[]>([]);
   const here = all.find(({ market }) => market.id === wanted) ?? all[0];
   const hasLines = (kit.lines ?? []).length > 0;
@@ -28,6 +29,12 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
   const openLine = (line: string | null) => {
     setOrder(line === null ? [] : rows.map((row) => row.line.id));
     setOpen(line);
+    setWrites(false);
+  };
+  /** From line to line: the field for the next price is at hand at once. */
+  const goOn = (line: string) => {
+    openLine(line);
+    setWrites(true);
   };
   const place = (row: PriceRow) => order.indexOf(row.line.id);
   const rows = here.sorted.toSorted((a, b) => place(a) - place(b));
@@ -47,7 +54,12 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
       </div>
       <MissingRates faults={here.faults} />
       <h2 className="visually-hidden">{text.table(here.market.name)}</h2>
-      <PriceTable kit={kit} here={here} all={all} rows={rows} open={open} onOpen={openLine} />
+      <PriceTable
+        {...{ kit, here, all, rows, open, writes }}
+        onOpen={openLine}
+        next={nextWithout(rows, open)}
+        onNext={goOn}
+      />
     </KitFrame>
   );
 }

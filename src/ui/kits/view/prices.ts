@@ -122,6 +122,14 @@ export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownForm
   });
 }
 
+/** The next row after this one, round the end, about which nothing is known yet; null where there is none. */
+export function nextWithout(rows: readonly PriceRow[], line: string | null): PriceRow | null {
+  const at = rows.findIndex((row) => row.line.id === line);
+  const isBare = ({ list, shop, needs, estimate }: PriceRow) =>
+    !list && !shop && needs && estimate.notSold.length === 0;
+  return [...rows.slice(at + 1), ...rows.slice(0, Math.max(0, at))].find(isBare) ?? null;
+}
+
 /** "Three of eight still need a price in Sweden.", and how the other markets stand. */
 export function sumUpPrices(all: readonly MarketPrices[], marketId: string) {
   const here = all.find(({ market }) => market.id === marketId);

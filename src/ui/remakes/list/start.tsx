@@ -1,9 +1,11 @@
 import { useState } from "react";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { newId, startRemake } from "../../../store/index.ts";
+import { useOffer } from "../../app/acts.ts";
 import { doAct } from "../../app/do-act.ts";
 import { go, useAddressValue } from "../../app/navigate.ts";
 import { Button, Chooser, DateField, FaultList, Section } from "../../parts/index.ts";
+import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { today } from "../today.ts";
 import { kitOptions, newRemake } from "../view/list.ts";
@@ -13,11 +15,14 @@ import styles from "./start.module.css";
 const words = remakeWords.list;
 const [kitField, dayField] = ["start-kit", "start-day"];
 
+const takeUp = [{ name: actWords.takeUp, run: () => document.getElementById(kitField)?.focus() }];
+
 /** Takes up a kit: which, and since when. `?kit=` in the address chooses it beforehand. */
 export function Start({ book }: Readonly<{ book: Workbook }>) {
   const [kitId, setKit] = useAddressValue("kit");
   const [started, setStarted] = useState<string | null>(() => today());
   const [attempt, setAttempt] = useState(0);
+  useOffer(takeUp);
   const kit = book.kits?.find(({ id }) => id === kitId);
   const faults =
     attempt === 0

@@ -1,7 +1,9 @@
 import { type MouseEvent, useMemo } from "react";
 import type { KitMatch } from "../../../engine/match/index.ts";
+import { useOffer } from "../../app/acts.ts";
 import { headingOf } from "../../kits/focus-heading.ts";
 import { Button, Section, Tick } from "../../parts/index.ts";
+import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import type { StandInActs } from "../use-stand-ins.ts";
 import { type FetchItem, fetchView } from "../view/fetch.ts";
@@ -10,6 +12,13 @@ import styles from "./fetch.module.css";
 
 const words = remakeWords.standIns;
 
+const place = "fetch";
+
+const openFetch = {
+  name: actWords.openFetch,
+  run: () => document.querySelector<HTMLElement>(`#${place} input`)?.focus(),
+};
+
 /** What to fetch, place by place, ticked off at the shelf; what is found dry is said there and solved anew. */
 export function Fetch({
   subject,
@@ -17,9 +26,11 @@ export function Fetch({
   acts,
 }: Readonly<{ subject: Subject; match: KitMatch; acts: StandInActs }>) {
   const view = useMemo(() => fetchView(subject, match), [subject, match]);
-  if (view.count === 0) return null;
+  const some = view.count > 0;
+  useOffer(useMemo(() => (some ? [openFetch] : []), [some]));
+  if (!some) return null;
   return (
-    <Section title={words.fetch} act={view.sum} id="fetch">
+    <Section title={words.fetch} act={view.sum} id={place}>
       <div className={styles.places}>
         {view.places.map(({ place, items }) => (
           <div key={place}>

@@ -60,10 +60,15 @@ export function Text(props: Props) {
   const { subject, view, form, limit } = props;
   const offered = useMemo(
     () => [
-      ...(view.notNow ? [] : [{ name: words.copy, run: () => void copy(view) }]),
+      ...(view.notNow
+        ? []
+        : [
+            { name: words.copy, run: () => void copy(view) },
+            { name: words.publish, run: () => publish(subject, limit) },
+          ]),
       { name: words.download, run: () => saveFile(view.fileName, view.text, files[form].type) },
     ],
-    [view, form],
+    [view, form, subject, limit],
   );
   useOffer(offered);
   return (
