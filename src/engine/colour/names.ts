@@ -1,5 +1,9 @@
+import type { Language } from "../record/index.ts";
 import { type Lab, lchOf } from "./lab.ts";
 import { oklabOf } from "./oklab.ts";
+import { type ColourWords, wordsIn } from "./words/index.ts";
+
+type HueName = keyof ColourWords["hues"];
 
 /** The columns of a stash laid out by colour. */
 export const hueGroups = [
@@ -23,7 +27,7 @@ export type LightnessBand = (typeof lightnessBands)[number];
 const greyChroma = 0.022;
 
 /** Where each hue ends, in Oklab degrees. The names are everyday words; the limits are ours. */
-const hues: readonly Readonly<{ to: number; name: string; group: HueGroup }>[] = [
+const hues: readonly Readonly<{ to: number; name: HueName; group: HueGroup }>[] = [
   { to: 8, name: "pink", group: "pinks" },
   { to: 38, name: "red", group: "reds" },
   { to: 50, name: "red-orange", group: "oranges" },
@@ -41,8 +45,8 @@ const hues: readonly Readonly<{ to: number; name: string; group: HueGroup }>[] =
   { to: 360, name: "pink", group: "pinks" },
 ];
 
-const hueAt = (degrees: number) =>
-  hues.find((hue) => degrees < hue.to) ?? { name: "pink", group: "pinks" as const };
+const hueAt = (degrees: number): Readonly<{ name: HueName; group: HueGroup }> =>
+  hues.find((hue) => degrees < hue.to) ?? { name: "pink", group: "pinks" };
 
 /** The column a colour belongs to. */
 export function hueGroup(lab: Lab): HueGroup {
@@ -58,7 +62,7 @@ export function lightnessBand(lab: Lab): LightnessBand {
   return lab.l >= 25 ? "dark" : "very dark";
 }
 
-function greyName(l: number): string {
+function greyName(l: number): keyof ColourWords["greys"] {
   if (l >= 96) return "white";
   if (l <= 12) return "black";
   if (l >= 78) return "pale grey";
@@ -66,7 +70,7 @@ function greyName(l: number): string {
 }
 
 /** Dark oranges are browns, dark yellows olives, light reds pinks, dark pinks crimsons: as people say it. */
-function everydayHue(name: string, l: number, c: number): string {
+function everydayHue(name: HueName, l: number, c: number): HueName {
   if ((name === "orange" || name === "red-orange") && l < 55) return "brown";
   if (name === "yellow-orange" && l < 58) return c > 45 ? "ochre" : "brown";
   if (name === "yellow" && l < 55) return "olive";
@@ -75,13 +79,13 @@ function everydayHue(name: string, l: number, c: number): string {
   return name;
 }
 
-function strength(c: number): string | null {
+function strength(c: number): keyof ColourWords["strengths"] | null {
   if (c >= 75) return "vivid";
   if (c >= 32) return null;
   return c >= 14 ? "muted" : "greyish";
 }
 
-function lightness(l: number): string | null {
+function lightness(l: number): keyof ColourWords["lightnesses"] | null {
   if (l >= 86) return "pale";
   if (l >= 70) return "light";
   if (l >= 38) return null;
@@ -89,10 +93,15 @@ function lightness(l: number): string | null {
 }
 
 /** A colour in plain words: lightness, strength, hue ("dark muted yellow-green"). Nobody has to see it. */
-export function plainName(lab: Lab): string {
+export function plainName(lab: Lab, language: Language = "en"): string {
+  const words = wordsIn[language];
   const ok = oklabOf(lab);
   const { l, c } = lchOf(lab);
-  if (ok.c < greyChroma) return greyName(l);
-  const words = [lightness(l), strength(c), everydayHue(hueAt(ok.h).name, l, c)];
-  return words.filter((word) => word !== null).join(" ");
+  if (ok.c < greyChroma) return words.greys[greyName(l)];
+  const [light, strong] = [lightness(l), strength(c)];
+  return [
+    ...(light ? [words.lightnesses[light]] : []),
+    ...(strong ? [words.strengths[strong]] : []),
+    words.hues[everydayHue(hueAt(ok.h).name, l, c)],
+  ].join(" ");
 }

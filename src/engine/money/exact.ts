@@ -1,3 +1,4 @@
+import { figureIn, type Language } from "../record/index.ts";
 import { minorDigits } from "./currencies.ts";
 import { amountText, type Decimal, roundMinor, Wide } from "./decimal.ts";
 import type { Money } from "./schema.ts";
@@ -67,6 +68,8 @@ export function printed(a: Exact): Money {
   return { amount: amount.toFixed(minorDigits(a.currency)), currency: a.currency };
 }
 
-/** The amount in plain words, as it was given: "EUR 5.40". Locale-free; screens use `formatMoney`. */
-export const plainMoney = (money: Money): string =>
-  `${money.currency} ${amountText(new Wide(money.amount), money.currency)}`;
+/** The amount in plain words, as it was given: "EUR 5.40", "5,40 EUR". Locale-free; screens use `formatMoney`. */
+export function plainMoney(money: Money, language: Language = "en"): string {
+  const amount = figureIn(amountText(new Wide(money.amount), money.currency), language);
+  return language === "sv" ? `${amount} ${money.currency}` : `${money.currency} ${amount}`;
+}

@@ -21,5 +21,5 @@ export {
   UnsignedDecimal,
   WholeFromOne,
 } from "./fields.ts";
-export { type InEvery, type Language, languages } from "./language.ts";
+export { figureIn, type InEvery, type Language, languages } from "./language.ts";
 export { type Fault, fail, type Notice, type Outcome, ok } from "./outcome.ts";
