@@ -148,7 +148,7 @@ describe("the sentence", () => {
       { ...played(1, "#808080", "#7f7f7f"), supply: grey },
       played(2, "#ffffff", "#000000"),
     );
-    expect(rows[0]?.kitLab).toBe("L 50.0, a 0.0, b 0.0");
+    expect(rows[0]?.kitLab).toBe("lightness 50.0, a 0.0, b 0.0");
   });
 });
 

@@ -52,13 +52,13 @@ export const paletteWords = {
     mine: "From my shelves",
     apart: "Apart",
     how: "How it misses",
-    lab: (l: string, a: string, b: string) => `L ${l}, a ${a}, b ${b}`,
+    lab: (l: string, a: string, b: string) => `lightness ${l}, a ${a}, b ${b}`,
     same: "not at all",
     slight: "too little to say",
     gap: "nothing close",
     leftOut: "left out on purpose",
     unknown: "its colour is not noted",
     about:
-      "L is lightness, from 0 black to 100 white; a runs from green to red, b from blue to yellow (CIELAB under daylight, D65). Apart is the CIEDE2000 difference; under 2 shows only side by side. It weighs the three by how the eye sees them, so a long line between strong colours can count less than a short one between greys.",
+      "Lightness goes from 0, black, to 100, white; a runs from green to red, b from blue to yellow (CIELAB under daylight, D65). Apart is the CIEDE2000 difference; under 2 shows only side by side. It weighs the three by how the eye sees them, so a long line between strong colours can count less than a short one between greys.",
   },
 };

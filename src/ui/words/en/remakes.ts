@@ -24,7 +24,7 @@ export const remakeWords = {
     takePalette: "Use the stand-ins that keep the palette together",
     clearAll: "Choose every stand-in again",
     dried: (name: string) => `Mark ${within(name)} as dried out`,
-    twins: (on: boolean) => (on ? "Let twins play their part" : "Keep twins on the shelf"),
+    twins: (on: boolean): string => (on ? "Let twins play their part" : "Keep twins on the shelf"),
     prompt: "Change the prompt",
     step: "Change a step",
     basics: "Change the basics",
