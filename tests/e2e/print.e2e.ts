@@ -1,0 +1,166 @@
+import type { Page } from "@playwright/test";
+import { wcagContrast } from "culori";
+import { open } from "./places.ts";
+import { markRows, seenIn } from "./print/looked.ts";
+import { linesOf, type Sheet, sheetsOf } from "./print/paper.ts";
+import { expect, test } from "./with-sample.ts";
+
+// Quality bar U13: black on white, table heads repeat, no cut rows, A4 and Letter.
+
+/** Where each sheet is, what stands on it, and how many rows it has at the least. */
+const sheets = [
+  {
+    name: "Contents",
+    at: "/kits/sp-2026-04/contents",
+    says: ["Contents", "Gouache, moss", "EUR 24.00"],
+    rows: 11,
+  },
+  { name: "Worth", at: "/kits/sp-2026-04/worth", says: ["Worth", "432.36", "Together"], rows: 15 },
+  // The list of what to fetch is part of this sheet.
+  {
+    name: "Stand-ins",
+    at: "/remakes/rm-low-light/stand-ins",
+    says: ["Stand-ins", "90", "Fetch them", "Flat shelf"],
+    rows: 16,
+  },
+  {
+    name: "Write-up",
+    at: "/remakes/rm-slow-thaw/write-up",
+    says: ["Write-up", "WHAT WAS IN IT, AND WHAT STOOD IN"],
+    rows: 0,
+  },
+  {
+    name: "the stash as a list",
+    at: "/stash?view=list",
+    says: ["Acrylic, bottle green", "Watercolour, tormentil"],
+    rows: 145,
+  },
+  {
+    name: "the stash by colour",
+    at: "/stash",
+    says: ["Gouache, haze", "Violets", "Gold leaf, loose"],
+    rows: 145,
+  },
+  { name: "Markets", at: "/markets", says: ["Exchange rates", "Ljusgränd", "Parcels of my own"], rows: 20 },
+] as const;
+
+const formats = ["A4", "Letter"] as const;
+
+/** What can only be pressed, or is the frame of the app: none of it belongs on paper. */
+const chrome = [
+  "Find a kit",
+  "Skip to the page",
+  "Keep safe",
+  "why?",
+  "swap",
+  "dried out!",
+  "Search the stash",
+  "a name, a place, a colour",
+  "Choose a file",
+  "Saved",
+];
+
+const printed = async (page: Page, format: (typeof formats)[number]): Promise<readonly Sheet[]> =>
+  sheetsOf(await page.pdf({ format }));
+
+/** Which sheets a row is on, by the marks where its cells begin and end. */
+const sheetsWith = (all: readonly Sheet[], row: number): readonly number[] =>
+  all.flatMap(({ pieces }, index) => {
+    const words = pieces.flatMap(({ text }) => text.split(" "));
+    return words.some((word) => word === `[${row}` || word === `${row}]`) ? [index] : [];
+  });
+
+for (const { name, at, says, rows } of sheets) {
+  test(`${name} prints whole rows, no chrome and no pixels`, async ({ page }) => {
+    await open(page, at);
+    for (const format of formats) {
+      const sheets = await printed(page, format);
+      const lines = sheets.map(linesOf);
+      const text = lines.flat().join("\n");
+      for (const words of says) expect(text).toContain(words);
+      for (const words of chrome) expect(text).not.toContain(words);
+      expect(sheets.filter(({ images }) => images > 0)).toEqual([]);
+      expect(lines.map((all) => all.at(-1))).toEqual(
+        lines.map((_, i) => expect.stringMatching(new RegExp(`Printed .+ ${i + 1} / ${lines.length}$`))),
+      );
+      expect(lines.filter((all) => all.length < 2)).toEqual([]); // no sheet is empty but for its foot
+    }
+    for (const format of formats) {
+      await page.emulateMedia({ media: "screen" });
+      await page.emulateMedia({ media: "print" }); // the rows as they are on paper, to be marked
+      const count = await markRows(page);
+      expect(count).toBeGreaterThanOrEqual(rows);
+      const sheets = await printed(page, format);
+      const cut = Array.from({ length: count }, (_, row) => row).filter(
+        (row) => sheetsWith(sheets, row).length !== 1,
+      );
+      expect(cut).toEqual([]);
+    }
+  });
+
+  test(`${name} prints black on white, by night too`, async ({ page }) => {
+    await open(page, at);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ media: "print", colorScheme });
+      const { inks, grounds } = await seenIn(page);
+      expect(inks.length).toBeGreaterThan(5);
+      // Source: WCAG 2.2, success criterion 1.4.6 (7 to 1), computed by the npm package culori 4.
+      expect(inks.filter(({ colour }) => wcagContrast(colour, "#fff") < 7)).toEqual([]);
+      const white = ["rgba(0, 0, 0, 0)", "rgb(255, 255, 255)"];
+      expect(grounds.filter(({ colour }) => !white.includes(colour))).toEqual([]);
+    }
+  });
+}
+
+test("a table's head stands on every sheet that its rows reach", async ({ page }) => {
+  await open(page, "/stash?view=list");
+  for (const format of formats) {
+    const all = (await printed(page, format)).map(linesOf);
+    expect(all.length).toBeGreaterThan(3);
+    expect(all.filter((lines) => !lines.includes("Name Where Have State"))).toEqual([]);
+  }
+});
+
+/** ISO 32000-1, 8.3.2.3: a point is 1/72 inch. */
+const mm = (points: number) => (points * 25.4) / 72;
+
+/** A line has to be as wide as its pen's; printing may lose a thousandth in rounding the page's width to pixels. */
+const near = (value: number, wanted: number) => Math.abs(value / wanted - 1) < 0.01;
+
+test("a liner's line is true to the millimetre on paper, alone and in a pair", async ({ page }) => {
+  await open(page, "/kits/sp-2026-04/contents");
+  const [contents] = await printed(page, "A4");
+  expect(contents?.strokes.some(({ widthPt }) => near(mm(widthPt), 0.3))).toBe(true);
+
+  await open(page, "/remakes/rm-low-light/stand-ins");
+  const pairs = (await printed(page, "A4")).flatMap(({ strokes }) =>
+    strokes.map(({ widthPt }) => mm(widthPt)),
+  );
+  expect(pairs.some((width) => near(width, 0.3))).toBe(true); // the kit's half
+  expect(pairs.some((width) => near(width, 0.35))).toBe(true); // the stash's half
+});
+
+test("a ruler's ticks are true to the millimetre on paper", async ({ page }) => {
+  await open(page, "/stash?view=list&q=steel%20ruler");
+  await expect(page.getByRole("row")).toHaveCount(2);
+  const [sheet] = await printed(page, "A4");
+  // Its ticks are one stroke of upright lines; a small swatch has one every five millimetres.
+  const ticks = (sheet?.strokes ?? []).map(({ points }) =>
+    points.filter((_, i) => i % 2 === 0).map(([x]) => x),
+  );
+  const gaps = ticks.map((xs) => xs.slice(1).map((x, i) => mm(x - (xs[i] ?? 0))));
+  expect(gaps.some((all) => all.length > 0 && all.every((gap) => near(gap, 5)))).toBe(true);
+});
+
+test("what to fetch has boxes to tick with a pen", async ({ page }) => {
+  await open(page, "/remakes/rm-low-light/stand-ins");
+  await page.emulateMedia({ media: "print" });
+  const boxes = page.locator("#fetch").getByRole("checkbox");
+  await expect(boxes).toHaveCount(8);
+  for (const box of await boxes.all()) {
+    await expect(box).toBeVisible();
+    const { width = 0, height = 0 } = (await box.boundingBox()) ?? {};
+    expect(Math.min(width, height) * (25.4 / 96)).toBeGreaterThan(3);
+    await expect(box).toHaveCSS("border-top-color", "rgb(0, 0, 0)");
+  }
+});
