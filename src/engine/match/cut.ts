@@ -1,4 +1,6 @@
+import { figureIn, type Language } from "../record/index.ts";
 import type { SheetMm } from "../supply/index.ts";
+import { wordsIn } from "./words/index.ts";
 
 /** How a larger sheet is cut to the size the kit had. Millimetres; waste as strips, short side first. */
 export type Cut = Readonly<{
@@ -11,6 +13,7 @@ export type Cut = Readonly<{
   waste: readonly SheetMm[];
   /** Share of the sheet that is wasted, 0 to 1. */
   wasteShare: number;
+  /** In English, as a file has it; `cutSentence` says it in any language. */
   sentence: string;
 }>;
 
@@ -47,12 +50,14 @@ function strips(sheet: SheetMm, { across, along, piece }: Laid): readonly SheetM
   return [...beside, ...atEnd];
 }
 
-const inWords = (sheet: SheetMm): string => `${tidy(sheet[0])} × ${tidy(sheet[1])} mm`;
-
-function sentenceOf(piece: SheetMm, pieces: number, waste: readonly SheetMm[]): string {
-  const yields = pieces === 1 ? "one piece" : `${pieces} pieces`;
-  const left = waste.length === 0 ? "nothing is left over" : `left over: ${waste.map(inWords).join(" and ")}`;
-  return `Cut each sheet to ${inWords(piece)}: ${yields} a sheet, ${left}.`;
+/** How to cut, in one sentence: "Cut each sheet to 210 × 297 mm: 2 pieces a sheet, nothing is left over." */
+export function cutSentence(
+  { piece, pieces, waste }: Pick<Cut, "piece" | "pieces" | "waste">,
+  language: Language = "en",
+): string {
+  const inWords = (sheet: SheetMm): string =>
+    `${sheet.map((side) => figureIn(String(tidy(side)), language)).join(" × ")} mm`;
+  return wordsIn[language].cut(inWords(piece), pieces, waste.map(inWords));
 }
 
 /**
@@ -65,7 +70,15 @@ export function cutOf(piece: SheetMm, sheet: SheetMm): Cut | null {
   if (pieces === 0 || (sheet[0] - piece[0] <= trimMm && sheet[1] - piece[1] <= trimMm)) return null;
   const waste = strips(sheet, laid);
   const wasteShare = Math.max(0, 1 - (pieces * piece[0] * piece[1]) / (sheet[0] * sheet[1]));
-  return { kind: "cut", pieces, piece, sheet, waste, wasteShare, sentence: sentenceOf(piece, pieces, waste) };
+  return {
+    kind: "cut",
+    pieces,
+    piece,
+    sheet,
+    waste,
+    wasteShare,
+    sentence: cutSentence({ piece, pieces, waste }),
+  };
 }
 
 /** 1 where the kit's sheet can be cut from this one, else the share of the kit's sheet that it covers. */

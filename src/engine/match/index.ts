@@ -8,7 +8,7 @@
  */
 export type { MatchKit } from "./board.ts";
 export { type CoverageInput, type Covered, coverage } from "./coverage.ts";
-export type { Cut } from "./cut.ts";
+export { type Cut, cutSentence } from "./cut.ts";
 export { likenessDoc } from "./doc.ts";
 export { familyLabel, traitLabel } from "./labels.ts";
 export {

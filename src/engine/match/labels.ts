@@ -1,54 +1,13 @@
+import type { Language } from "../record/index.ts";
 import type { Family } from "../supply/index.ts";
-import type { TraitName } from "./table.ts";
-
-const traits: Readonly<Record<TraitName, string>> = {
-  colour: "colour",
-  base: "kind of ink",
-  tips: "tips",
-  refillable: "refillable",
-  tip: "tip",
-  widthMm: "width",
-  waterproof: "waterproof",
-  core: "core",
-  grade: "grade",
-  form: "form",
-  binder: "binder",
-  medium: "medium",
-  ml: "amount",
-  pigments: "pigments",
-  opacity: "opacity",
-  kind: "kind",
-  shape: "shape",
-  hair: "hair",
-  waterReservoir: "holds water",
-  use: "made for",
-  size: "size",
-  gsm: "weight",
-  surface: "surface",
-  coated: "coating",
-  acidFree: "acid-free",
-  bound: "binding",
-  lightfast: "lightfastness",
-};
+import { wordsIn } from "./words/index.ts";
 
 /** A trait as it is said on screen: "kind of ink" for `base`. What has no word of ours comes back as it is. */
-export const traitLabel = (trait: string): string =>
-  Object.hasOwn(traits, trait) ? traits[trait as TraitName] : trait; // hasOwn has just shown that it is one
-
-const families: Readonly<Record<Family, string>> = {
-  marker: "a marker",
-  liner: "a liner",
-  graphite: "a graphite pencil",
-  "colour-pencil": "a colour pencil",
-  paint: "paint",
-  ink: "ink",
-  pastel: "a pastel",
-  brush: "a brush",
-  eraser: "an eraser",
-  paper: "paper",
-  tool: "a tool",
-  other: "something else",
-};
+export function traitLabel(trait: string, language: Language = "en"): string {
+  const traits: Readonly<Record<string, string>> = wordsIn[language].traits;
+  return (Object.hasOwn(traits, trait) ? traits[trait] : null) ?? trait;
+}
 
 /** A family with its article: "a marker". */
-export const familyLabel = (family: Family): string => families[family];
+export const familyLabel = (family: Family, language: Language = "en"): string =>
+  wordsIn[language].families[family];

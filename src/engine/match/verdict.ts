@@ -1,6 +1,8 @@
+import type { Language } from "../record/index.ts";
 import type { Relation } from "../supply/index.ts";
 import { unitsPerOne } from "./likeness.ts";
 import { fairFrom, gapBelow, nearFrom } from "./table.ts";
+import { wordsIn } from "./words/index.ts";
 
 /** How near a stand-in comes, in one word. `gap`: nothing to stand in with. */
 export type Nearness = "same" | "twin" | "same-colour" | "near" | "fair" | "stretch" | "gap";
@@ -17,15 +19,6 @@ export function nearnessOf(units: number, relation: Relation | null): Nearness {
   return units >= at(fairFrom) ? "fair" : "stretch";
 }
 
-const words: Readonly<Record<Nearness, string>> = {
-  same: "the same",
-  twin: "the same under another label",
-  "same-colour": "the same colour",
-  near: "very near",
-  fair: "fairly near",
-  stretch: "at a pinch",
-  gap: "nothing close",
-};
-
 /** How near, as it is said on screen. */
-export const verdictWords = (nearness: Nearness): string => words[nearness];
+export const verdictWords = (nearness: Nearness, language: Language = "en"): string =>
+  wordsIn[language].nearness[nearness];

@@ -156,7 +156,7 @@ describe("the reason in one line", () => {
 
   it("says nearness in words for every verdict", () => {
     const all = ["same", "twin", "same-colour", "near", "fair", "stretch", "gap"] as const;
-    expect(new Set(all.map(verdictWords)).size).toBe(all.length);
+    expect(new Set(all.map((one) => verdictWords(one))).size).toBe(all.length);
     expect(verdictWords("gap")).toBe("nothing close");
   });
 });
