@@ -1,6 +1,6 @@
 import type { storeWords as en } from "./en.ts";
 
-const onScreen = "Allt som sparats tidigare finns kvar, och ändringen står kvar på skärmen.";
+const onScreen = "Det som sparats tidigare finns kvar, och ändringen syns ännu på skärmen.";
 const nothingChanged = "Inget ändrades.";
 
 const faults: typeof en.faults = {
@@ -17,12 +17,12 @@ const faults: typeof en.faults = {
   closed: {
     problem: "Webbläsaren har stängt platsen där ändringar sparas.",
     safe: onScreen,
-    remedy: "Spara en kopia nu, ladda sedan om fliken och försök igen.",
+    remedy: "Spara en kopia nu, ladda om fliken och försök igen.",
   },
   newer: {
     problem: "En nyare version av appen har använts här, så den här fliken kan bara läsa.",
     safe: nothingChanged,
-    remedy: "Ladda om fliken för att få den nyare versionen, eller spara en kopia nu.",
+    remedy: "Ladda om fliken så får du den nya, eller spara en kopia nu.",
   },
   stale: {
     problem: "Något hann ändras i en annan flik.",
@@ -35,65 +35,28 @@ const faults: typeof en.faults = {
     remedy: "Återställ en säkerhetskopia, eller försök igen.",
   },
   unavailable: {
-    problem: "Webbläsaren sparar inget här: det är ett privat fönster, eller så är lagringen avstängd.",
+    problem: "Webbläsaren sparar inget här: ett privat fönster, eller avstängd lagring.",
     safe: "Du kan arbeta, men bara tills fliken stängs.",
-    remedy: "Spara en kopia innan du stänger den, eller öppna appen i ett vanligt fönster.",
+    remedy: "Spara en kopia innan dess, eller öppna appen i ett vanligt fönster.",
   },
 };
 
-/** Fields with their preposition: "platsen för", "namnet på". */
+/** Fields with their preposition; of the rest, an act only names what they belong to. */
 const fields: ReadonlyMap<string, string> = new Map([
-  ["acquired", "inköpsdagen för"],
-  ["boughtForThis", "köpanteckningen för"],
-  ["charged", "avgiften för"],
-  ["claims", "uppgifterna om"],
-  ["code", "koden för"],
   ["colour", "färgen på"],
-  ["currency", "valutan för"],
-  ["date", "datumet för"],
-  ["discount", "rabatten för"],
-  ["family", "sorten för"],
-  ["feeOnce", "engångsavgiften för"],
-  ["finished", "slutdatumet för"],
-  ["freeFrom", "gränsen för fri frakt hos"],
-  ["fromKit", "kitet bakom"],
-  ["gsm", "vikten på"],
-  ["gtin", "streckkoden för"],
-  ["import", "importreglerna för"],
   ["kits", "antalet kit för"],
   ["label", "namnet på"],
-  ["line", "serien för"],
-  ["loggedOn", "loggdatumet för"],
   ["maker", "tillverkaren av"],
-  ["market", "marknaden för"],
-  ["markets", "marknaderna för"],
-  ["ml", "volymen på"],
   ["name", "namnet på"],
   ["note", "anteckningen om"],
-  ["owned", "antalet av"],
-  ["paid", "inköpspriset på"],
-  ["period", "månaden för"],
   ["place", "platsen för"],
-  ["postage", "frakten för"],
-  ["postagePerKit", "frakten för"],
-  ["postageTo", "frakten för"],
   ["price", "priset för"],
-  ["prompt", "uppgiften i"],
   ["qty", "antalet av"],
   ["received", "om du redan har fått"],
-  ["sheetsLeft", "antalet ark kvar av"],
-  ["shipsFrom", "avsändarlandet för"],
-  ["size", "storleken på"],
-  ["spokenMarket", "marknaden att tala om för"],
   ["state", "skicket på"],
-  ["tags", "taggarna för"],
-  ["theme", "temat för"],
-  ["title", "titeln på"],
   ["twinOf", "tvillingarna till"],
-  ["value", "värdet av"],
-  ["valuedOn", "prisdatumet för"],
-  ["want", "andelen du skulle använda av"],
-  ["widthMm", "bredden på"],
+  ["valuedOn", "prisdagen för"],
+  ["want", "hur mycket du skulle använda av"],
 ]);
 
 const units = { piece: "st", sheet: "ark" } as const;

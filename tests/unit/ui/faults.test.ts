@@ -231,6 +231,7 @@ describe("on the page", () => {
     vi.stubGlobal("navigator", { languages: ["sv"] });
     vi.resetModules();
     const { faultIn, noticeIn } = await import("../../../src/ui/words/faults.ts");
+    await vi.dynamicImportSettled(); // its words come after the page
     expect(faultIn(fault)).toEqual({
       place: "filen",
       problem: "för djupt nästlad",
