@@ -1,5 +1,5 @@
 import type { RateTable } from "../money/index.ts";
-import { fail, type Outcome, ok } from "../record/index.ts";
+import { fail, type Language, type Outcome, ok } from "../record/index.ts";
 import type { PowerLaw } from "./power-law.ts";
 import type { Evidence, Line, Settled, Shop } from "./schema.ts";
 import type { Quote } from "./trace.ts";
@@ -33,6 +33,8 @@ export type Scene = Readonly<{
   line: Line;
   market: PriceMarket;
   valuedOn: string;
+  /** The language that sentences are in. */
+  language: Language;
   /** Where the line stands in the workbook: `kits[2].lines[0]`. */
   place: string;
   /** Lines (`kit/line`) that this estimate already rests on, so that precedents cannot go in circles. */
@@ -77,7 +79,13 @@ export function valuedOnOf(book: PriceBook, kit: PricedKit): Outcome<string> {
 }
 
 /** Sets the scene for one line, or says what is missing. */
-export function sceneOf(book: PriceBook, kit: PricedKit, line: Line, marketId: string): Outcome<Scene> {
+export function sceneOf(
+  book: PriceBook,
+  kit: PricedKit,
+  line: Line,
+  marketId: string,
+  language: Language,
+): Outcome<Scene> {
   const market = marketOf(book.markets, marketId);
   if (!market.ok) return market;
   const valuedOn = valuedOnOf(book, kit);
@@ -85,7 +93,8 @@ export function sceneOf(book: PriceBook, kit: PricedKit, line: Line, marketId: s
   const place = linePlace(book, kit, line);
   const path = [reference(kit, line)];
   const [told, laws]: [Scene["told"], Scene["laws"]] = [new Map(), new Map()];
-  return ok({ book, kit, line, market: market.value, valuedOn: valuedOn.value, place, path, told, laws });
+  const where = { book, kit, line, market: market.value, valuedOn: valuedOn.value };
+  return ok({ ...where, language, place, path, told, laws });
 }
 
 /** The prices found for a line, each with its position. */

@@ -2,9 +2,9 @@ import type { Money } from "../money/index.ts";
 import { type Outcome, ok } from "../record/index.ts";
 import type { Choice, Scene } from "./book.ts";
 import { draftOf, quoteSettled } from "./quote.ts";
+import { byHandWords, settledWords } from "./say.ts";
 import { methodNamed } from "./settled.ts";
 import type { Draft, Method } from "./trace.ts";
-import { settledWords } from "./words.ts";
 
 /** One way to a figure that applies: the figure, or the missing rate that stands in its way. */
 export type Option = Readonly<{ method: Method; draft: Outcome<Draft> }>;
@@ -27,14 +27,13 @@ function settledOption(scene: Scene, choice: Choice, price: Money): Option {
 }
 
 /** Marks the method as the one a person went with; the figure and the method's name stay. */
-function byHand(option: Option, choice: Choice): Option {
+function byHand(scene: Scene, option: Option, choice: Choice): Option {
   const reason = choice.settled.reason ?? null;
-  const why = reason ? ` because: ${reason.replace(/[.\s]+$/, "")}` : "";
   return optionOf(
     option.method,
     mapDraft(option.draft, (draft) => ({
       ...draft,
-      words: `${draft.words}; chosen by hand${why}`,
+      words: byHandWords(scene, draft.words, reason),
       trace: { ...draft.trace, chosen: true, reason },
     })),
   );
@@ -53,7 +52,7 @@ export function settle(scene: Scene, choice: Choice, optionsOf: () => readonly O
     options.map((option) => option.method),
   );
   const option = options.find((other) => other.method === method);
-  return option && byHand(option, choice);
+  return option && byHand(scene, option, choice);
 }
 
 /** Goes with the first settled entry that comes to something, else with the first option. */

@@ -1,5 +1,5 @@
 import { type Checked, faultsOf, onceEach, printed, refuse } from "../money/index.ts";
-import type { Fault } from "../record/index.ts";
+import type { Fault, Language } from "../record/index.ts";
 import { marketOf, type PriceBook, type PricedKit, type Scene, sceneOf, valuedOnOf } from "./book.ts";
 import type { Chosen, Option } from "./choose.ts";
 import { chooseList } from "./list.ts";
@@ -69,8 +69,14 @@ function estimateIn(scene: Scene): LineEstimate {
  * the market's minor unit.
  * @returns both estimates (null where nothing is known), all that apply, and what is missing
  */
-export function estimateLine(book: PriceBook, kit: PricedKit, line: Line, marketId: string): LineEstimate {
-  const scene = sceneOf(book, kit, line, marketId);
+export function estimateLine(
+  book: PriceBook,
+  kit: PricedKit,
+  line: Line,
+  marketId: string,
+  language: Language = "en",
+): LineEstimate {
+  const scene = sceneOf(book, kit, line, marketId, language);
   return scene.ok ? estimateIn(scene.value) : unknown(scene.fault);
 }
 
@@ -85,6 +91,7 @@ export function estimateKit(
   book: PriceBook,
   kit: PricedKit,
   marketId: string,
+  language: Language = "en",
 ): Checked<readonly PricedLine[]> {
   const market = marketOf(book.markets, marketId);
   if (!market.ok) return refuse([market.fault]);
@@ -92,7 +99,7 @@ export function estimateKit(
   if (!valuedOn.ok) return refuse([valuedOn.fault]);
   const laws: Scene["laws"] = new Map(); // one for all lines: they share the market and the day
   const lines = (kit.lines ?? []).map((line) => {
-    const scene = sceneOf(book, kit, line, marketId);
+    const scene = sceneOf(book, kit, line, marketId, language);
     const estimate = scene.ok ? estimateIn({ ...scene.value, laws }) : unknown(scene.fault);
     return { line, qty: line.qty ?? 1, estimate };
   });

@@ -16,6 +16,6 @@ export {
 } from "./book.ts";
 export * from "./estimate.ts";
 export * from "./offer.ts";
+export { plainDate } from "./say.ts";
 export * from "./schema.ts";
 export * from "./trace.ts";
-export { plainDate } from "./words.ts";

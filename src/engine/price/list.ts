@@ -1,14 +1,14 @@
-import { type Money, plainMoney } from "../money/index.ts";
+import type { Money } from "../money/index.ts";
 import { type Outcome, ok } from "../record/index.ts";
 import type { Found, Scene } from "./book.ts";
 import { type Chosen, choose, type Option, optionOf, settle } from "./choose.ts";
 import { ofKind, ownPack } from "./found.ts";
 import { precedentsOption } from "./precedents.ts";
 import { draftOf, quoteFound } from "./quote.ts";
+import { cardWords, guessWords, listWords, rangeWords } from "./say.ts";
 import { scaledOf } from "./scaled.ts";
 import { choicesOf } from "./settled.ts";
 import type { Draft, Method, Quote, Source } from "./trace.ts";
-import { cardWords, guessWords, listWords } from "./words.ts";
 
 /** The option of one price found, or null where there is none. */
 function oneOption(
@@ -40,17 +40,12 @@ function convertedOption(scene: Scene): Option | null {
 
 function cardOption(scene: Scene): Option | null {
   const [found] = ownPack(scene, ofKind(scene, "card"));
-  return oneOption(scene, "card", found, cardWords);
+  return oneOption(scene, "card", found, (quote) => cardWords(scene, quote));
 }
 
 /** A guess's `low` or `high` as typed; where it has none, the guess itself. */
 const edge = (scene: Scene, found: Found, money: Money | null | undefined, likely: Quote): Outcome<Quote> =>
   money ? quoteFound(scene, found, money) : ok(likely);
-
-function rangeWords(low: Quote, high: Quote): string {
-  const [least, greatest] = [low, high].map(({ source }) => plainMoney(source.comesTo));
-  return least === greatest ? "" : `, between ${least} and ${greatest}`;
-}
 
 /** The guess, and its edges where those are in a currency of their own. */
 const guessSources = (quotes: readonly Quote[]): readonly Source[] =>
@@ -65,7 +60,8 @@ function guessDraft(scene: Scene, found: Found, quote: Quote): Outcome<Draft> {
   if (!low.ok) return low;
   const high = edge(scene, found, found.evidence.high, quote);
   if (!high.ok) return high;
-  const draft = draftOf(quote, "guess", guessWords(quote, rangeWords(low.value, high.value)));
+  const range = rangeWords(scene, low.value.amount, high.value.amount);
+  const draft = draftOf(quote, "guess", guessWords(scene, quote) + range);
   const trace = { ...draft.trace, sources: guessSources([quote, low.value, high.value]) };
   return ok({ ...draft, low: low.value.amount, high: high.value.amount, trace });
 }

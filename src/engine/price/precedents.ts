@@ -1,12 +1,12 @@
-import { compare, dividedBy, plainMoney, plus, printed } from "../money/index.ts";
+import { compare, dividedBy, plus } from "../money/index.ts";
 import { type Outcome, ok } from "../record/index.ts";
 import { type Choice, type Found, foundOf, newestFirst, reference, type Scene } from "./book.ts";
 import { type Option, optionOf } from "./choose.ts";
 import { ratioOf } from "./quantity.ts";
 import { foundPlace, quoteFound } from "./quote.ts";
+import { precedentWords } from "./say.ts";
 import { choicesAnywhere } from "./settled.ts";
 import type { Draft, Quote } from "./trace.ts";
-import { precedentWords } from "./words.ts";
 
 /** What a settled entry of an earlier line comes to; handed in, as it may rest on precedents in turn. */
 export type SettledBy = (scene: Scene, choice: Choice) => Option | undefined;
@@ -71,17 +71,16 @@ function precedentQuote(scene: Scene, found: Found, settledBy: SettledBy): Outco
 }
 
 /** Low and high are the least and the greatest; likely is halfway between, rounded when it is printed. */
-function draftFrom(quotes: readonly [Quote, ...Quote[]]): Draft {
+function draftFrom(scene: Scene, quotes: readonly [Quote, ...Quote[]]): Draft {
   const sorted = quotes.map((quote) => quote.amount).toSorted(compare);
   const low = sorted[0] ?? quotes[0].amount;
   const high = sorted.at(-1) ?? low;
-  const [least, greatest] = [low, high].map((amount) => plainMoney(printed(amount)));
   return {
     likely: dividedBy(plus(low, high), 2),
     low,
     high,
     method: "precedents",
-    words: precedentWords(quotes.length, `${least}`, `${greatest}`),
+    words: precedentWords(scene, quotes.length, low, high),
     trace: { chosen: false, reason: null, sources: quotes.map((quote) => quote.source) },
   };
 }
@@ -96,5 +95,5 @@ export function precedentsOption(scene: Scene, settledBy: SettledBy): Option | n
     if (quote.value) quotes.push(quote.value);
   }
   const [first, ...rest] = quotes;
-  return first ? optionOf("precedents", ok(draftFrom([first, ...rest]))) : null;
+  return first ? optionOf("precedents", ok(draftFrom(scene, [first, ...rest]))) : null;
 }

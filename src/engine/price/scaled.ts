@@ -1,4 +1,4 @@
-import { dividedBy, type Exact, plainMoney, printed, times } from "../money/index.ts";
+import { dividedBy, type Exact, times } from "../money/index.ts";
 import { ok } from "../record/index.ts";
 import type { Found, Scene } from "./book.ts";
 import { type Option, optionOf } from "./choose.ts";
@@ -6,8 +6,8 @@ import { type Curve, curveOf } from "./curve.ts";
 import { ofKind, otherPack } from "./found.ts";
 import { ratioOf, within } from "./quantity.ts";
 import { draftOf, quoteFound } from "./quote.ts";
+import { fittedWords, proportionWords, rangeWords } from "./say.ts";
 import type { Draft, Quote } from "./trace.ts";
-import { fittedWords, proportionWords } from "./words.ts";
 
 /** How far quantities may be apart, either way, for a price in proportion to come before precedents. */
 const nearFactor = 3;
@@ -26,9 +26,8 @@ const inProportion = (scene: Scene, quote: Quote): Draft =>
 /** By the fitted power, with the fit's range laid around the figure. */
 function byCurve(scene: Scene, quote: Quote, { points, spread }: Curve): Draft {
   const [low, high]: readonly [Exact, Exact] = [dividedBy(quote.amount, spread), times(quote.amount, spread)];
-  const [least, greatest] = [low, high].map((amount) => plainMoney(printed(amount)));
-  const range = least === greatest ? "" : `, between ${least} and ${greatest}`;
-  return { ...draftOf(quote, "scaled", fittedWords(scene, quote, points) + range), low, high };
+  const words = fittedWords(scene, quote, points) + rangeWords(scene, low, high);
+  return { ...draftOf(quote, "scaled", words), low, high };
 }
 
 /** The price of another pack brought to the line's own quantity, or null where there is none. */

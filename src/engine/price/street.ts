@@ -1,12 +1,12 @@
-import { compare, plainMoney } from "../money/index.ts";
+import { compare } from "../money/index.ts";
 import { daysBetween, type Outcome, ok } from "../record/index.ts";
 import { type Found, foundOf, newestFirst, type Scene } from "./book.ts";
 import { type Chosen, choose, mapDraft, type Option, optionOf } from "./choose.ts";
 import { isOwnPack } from "./quantity.ts";
 import { draftOf, marketOfFound, quoteFound } from "./quote.ts";
+import { shopWords, standInWords } from "./say.ts";
 import { choicesOf } from "./settled.ts";
 import type { Method, Quote } from "./trace.ts";
-import { inside, shopWords } from "./words.ts";
 
 /** How many days before or after the day that counts a shop price still speaks for it. */
 const shopPriceDays = 90;
@@ -53,26 +53,23 @@ function priced(scene: Scene, all: readonly Found[]): Outcome<readonly Priced[]>
 const lowestOf = (all: readonly Priced[]): Priced | undefined =>
   all.toSorted((a, b) => compare(a.quote.amount, b.quote.amount))[0];
 
-const reducedWords = ({ evidence }: Found): string =>
-  evidence.reducedFrom ? `, reduced from ${plainMoney(evidence.reducedFrom)}` : "";
-
 function lowestOption(scene: Scene, method: Method, found: readonly Found[]): Option | null {
   const all = priced(scene, found);
   if (!all.ok) return optionOf(method, all);
   const lowest = lowestOf(all.value);
   if (!lowest) return null;
-  const words = shopWords(scene, lowest.quote, reducedWords(lowest.found));
+  const words = shopWords(scene, lowest.quote, lowest.found.evidence.reducedFrom);
   return optionOf(method, ok(draftOf(lowest.quote, method, words)));
 }
 
 /** The list estimate standing in for a shop price, and saying so. */
-const fromList = (list: Option): Option =>
+const fromList = (scene: Scene, list: Option): Option =>
   optionOf(
     "list",
     mapDraft(list.draft, (draft) => ({
       ...draft,
       method: "list",
-      words: `No shop price, so the list price stands in: ${inside(draft.words)}`,
+      words: standInWords(scene, draft.words),
       trace: { ...draft.trace, chosen: false, reason: null },
     })),
   );
@@ -88,7 +85,7 @@ export function chooseStreet(scene: Scene, list: Option | null): Chosen {
       "converted",
       all.filter((found) => !isHere(found)),
     ),
-    list && fromList(list),
+    list && fromList(scene, list),
   ];
   return choose(
     scene,

@@ -1,4 +1,5 @@
 import type { Exact, Money, RateUse } from "../money/index.ts";
+import type { Ratio } from "./quantity.ts";
 
 /** How a list figure came about; `settled` is a price given by hand. */
 export type ListMethod = "settled" | "list" | "converted" | "card" | "precedents" | "scaled" | "guess";
@@ -12,7 +13,7 @@ export type Method = ListMethod | StreetMethod;
  * How much a price bought beside what the line is, both in `unit`, and the power of their ratio that the
  * price was scaled by: 1 is in proportion, anything else was fitted to the workbook's own prices.
  */
-export type PackUse = Readonly<{ unit: string; line: string; pack: string; exponent: number }>;
+export type PackUse = Readonly<{ unit: Ratio["unit"]; line: string; pack: string; exponent: number }>;
 
 /** One price that a figure rests on, and each step from what was written to what was used. */
 export type Source = Readonly<{

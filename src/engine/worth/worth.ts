@@ -1,6 +1,6 @@
 import { agesOf, allOf, type Checked, faultsOf, type RateUse, refuse } from "../money/index.ts";
 import { estimateKit, kitPlace, marketOf, type PricedLine, valuedOnOf } from "../price/index.ts";
-import { type Outcome, ok } from "../record/index.ts";
+import { type Language, type Outcome, ok } from "../record/index.ts";
 import type { WorthBook } from "./book.ts";
 import { type CostWhy, costOf, type Shipment } from "./cost.ts";
 import type { KitWorth, MarketWorth, TierWorth, Totals } from "./figures.ts";
@@ -22,7 +22,13 @@ type Valued<T, Why> = Readonly<{ figures: T; why: Why; rates: readonly RateUse[]
 type Sums = Readonly<{ lines: readonly PricedLine[]; totals: Totals }>;
 
 /** One kit in one market on one day. */
-type Setting = Readonly<{ book: WorthBook; kit: Kit; market: Market; valuedOn: string }>;
+type Setting = Readonly<{
+  book: WorthBook;
+  kit: Kit;
+  market: Market;
+  valuedOn: string;
+  language: Language;
+}>;
 
 const shipmentOf = ({ book, kit, market, valuedOn }: Setting, tier: Tier): Shipment => ({
   market,
@@ -66,8 +72,8 @@ function marketWorth(
 
 /** One market's figures, or everything that is missing for its lines and its tiers. */
 function valueMarket(setting: Setting): Checked<Valued<MarketWorth, MarketWhy>> {
-  const { book, kit, market } = setting;
-  const priced = estimateKit(book, kit, market.id);
+  const { book, kit, market, language } = setting;
+  const priced = estimateKit(book, kit, market.id, language);
   const lines = priced.ok ? priced.value : [];
   const sums = { lines, totals: totalsOf(market.currency, lines) };
   const offered = (kit.tiers ?? []).filter((tier) => isOffered(tier, market.id));
@@ -88,13 +94,18 @@ function marketsNamed(book: WorthBook, ids: readonly string[]): Checked<readonly
  * What a kit is worth in each market and tier, and what stands behind every figure.
  * @returns every missing date, rate and market at once where there is one
  */
-export function valueKit(book: WorthBook, kit: Kit, marketIds: readonly string[]): Checked<ValuedKit> {
+export function valueKit(
+  book: WorthBook,
+  kit: Kit,
+  marketIds: readonly string[],
+  language: Language = "en",
+): Checked<ValuedKit> {
   const named = marketsNamed(book, marketIds);
   if (!named.ok) return named;
   const day = valuedOnOf(book, kit);
   if (!day.ok) return refuse([day.fault]);
   const valuedOn = day.value;
-  const markets = allOf(named.value.map((market) => valueMarket({ book, kit, market, valuedOn })));
+  const markets = allOf(named.value.map((market) => valueMarket({ book, kit, market, valuedOn, language })));
   if (!markets.ok) return markets;
   const ages = agesOf(
     markets.value.flatMap(({ rates }) => rates),
