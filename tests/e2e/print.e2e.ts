@@ -85,11 +85,11 @@ for (const { name, at, says, rows } of sheets) {
       );
       expect(lines.filter((all) => all.length < 2)).toEqual([]); // no sheet is empty but for its foot
     }
+    await page.emulateMedia({ media: "print" }); // the rows as they are on paper, to be marked
     for (const format of formats) {
-      await page.emulateMedia({ media: "screen" });
-      await page.emulateMedia({ media: "print" }); // the rows as they are on paper, to be marked
-      const count = await markRows(page);
-      expect(count).toBeGreaterThanOrEqual(rows);
+      let count = 0;
+      const mark = async () => (count = await markRows(page)); // until those folded away on a screen are there
+      await expect.poll(mark).toBeGreaterThanOrEqual(rows);
       const sheets = await printed(page, format);
       const cut = Array.from({ length: count }, (_, row) => row).filter(
         (row) => sheetsWith(sheets, row).length !== 1,
@@ -127,17 +127,26 @@ const mm = (points: number) => (points * 25.4) / 72;
 /** A line has to be as wide as its pen's; printing may lose a thousandth in rounding the page's width to pixels. */
 const near = (value: number, wanted: number) => Math.abs(value / wanted - 1) < 0.01;
 
-test("a liner's line is true to the millimetre on paper, alone and in a pair", async ({ page }) => {
-  await open(page, "/kits/sp-2026-04/contents");
-  const [contents] = await printed(page, "A4");
-  expect(contents?.strokes.some(({ widthPt }) => near(mm(widthPt), 0.3))).toBe(true);
+const widthsOf = (sheets: readonly Sheet[]) =>
+  sheets.flatMap(({ strokes }) => strokes.map(({ widthPt }) => mm(widthPt)));
 
+test("a liner's line is true to the millimetre on paper", async ({ page }) => {
+  await open(page, "/stash?view=list&kind=liner");
+  await expect(page.getByRole("row")).toHaveCount(10);
+  const edge = mm(0.25);
+  const widths = widthsOf(await printed(page, "A4")).filter((width) => !near(width, edge));
+  // The sample's liners and pens; a swatch of 30 px draws no line finer than half a px, or wider than 2.7 px.
+  const known = [0.5 * (25.4 / 96), 0.2, 0.3, 0.35, 0.4, 0.5, 0.7, 2.7 * (25.4 / 96)];
+  expect(widths.length).toBeGreaterThan(7);
+  expect(widths.filter((width) => !known.some((one) => near(width, one)))).toEqual([]);
+  for (const one of [0.3, 0.35, 0.5]) expect(widths.some((width) => near(width, one))).toBe(true);
+});
+
+test("a pair of liners is true to the millimetre on paper", async ({ page }) => {
   await open(page, "/remakes/rm-low-light/stand-ins");
-  const pairs = (await printed(page, "A4")).flatMap(({ strokes }) =>
-    strokes.map(({ widthPt }) => mm(widthPt)),
-  );
-  expect(pairs.some((width) => near(width, 0.3))).toBe(true); // the kit's half
-  expect(pairs.some((width) => near(width, 0.35))).toBe(true); // the stash's half
+  const widths = widthsOf(await printed(page, "A4"));
+  expect(widths.some((width) => near(width, 0.3))).toBe(true); // the kit's half
+  expect(widths.some((width) => near(width, 0.35))).toBe(true); // the stash's half
 });
 
 test("a ruler's ticks are true to the millimetre on paper", async ({ page }) => {

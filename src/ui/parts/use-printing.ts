@@ -1,23 +1,24 @@
 import { useSyncExternalStore } from "react";
 
-// Some browsers lay the page out for paper after the event, some after the media query: both are heard.
-const paper = () => matchMedia("print");
 let isOnPaper = false;
 
+// Some browsers lay the page out for paper after the event, some after the media query: both are heard.
 function subscribe(onChange: () => void): () => void {
-  const set = (printing: boolean) => () => {
-    isOnPaper = printing;
+  const media = matchMedia("print");
+  const begin = () => {
+    isOnPaper = true;
     onChange();
   };
-  const [begin, end] = [set(true), set(false)];
-  const follow = (event: MediaQueryListEvent) => set(event.matches)();
-  const media = paper();
+  const follow = () => {
+    isOnPaper = media.matches;
+    onChange();
+  };
   addEventListener("beforeprint", begin);
-  addEventListener("afterprint", end);
+  addEventListener("afterprint", follow);
   media.addEventListener("change", follow);
   return () => {
     removeEventListener("beforeprint", begin);
-    removeEventListener("afterprint", end);
+    removeEventListener("afterprint", follow);
     media.removeEventListener("change", follow);
   };
 }
