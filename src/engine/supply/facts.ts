@@ -1,16 +1,26 @@
+import type { Language } from "../record/index.ts";
 import type { Supply, SupplyOf } from "./schema.ts";
+import { valueWord } from "./values.ts";
+import { type SupplyWords, type Ways, wordsIn } from "./words/index.ts";
 
 /** A fact, or one with other ways that a name may say it already. */
-type Fact = string | number | null | undefined | false | readonly [string, ...string[]];
+type Fact = string | number | null | undefined | false | Ways;
 type Format = (value: number) => string;
 
-const bases: Readonly<Record<string, string>> = {
-  "water-dye": "water-based dye",
-  "water-pigment": "water-based pigment",
-};
-const baseWord = (base: string | null | undefined): Fact => base && (bases[base] ?? base);
-const and = (words: readonly string[]): string => words.join(" and ");
-const count = (n: number, one: string): string => (n === 1 ? `1 ${one}` : `${n} ${one}s`);
+/** How facts are said: numbers in the reader's format, values and phrases in a language. */
+type Speech = Readonly<{
+  format: Format;
+  words: SupplyWords;
+  value: <V extends string>(trait: string, value: V | null | undefined) => string | null;
+}>;
+
+function speechOf(supply: Supply, format: Format, language: Language): Speech {
+  return {
+    format,
+    words: wordsIn[language],
+    value: (trait, value) => (value ? valueWord(supply.family, trait, value, language) : null),
+  };
+}
 
 /** A paper size as people write it: its name, or `240 × 320 mm`. */
 export const sizeWords = (size: string | readonly [number, number], format: Format = String): string =>
@@ -23,71 +33,116 @@ function sizeFact(size: string | readonly [number, number] | null | undefined, f
   return [sizeWords(size, format), `${width / 10} × ${height / 10} cm`, `${height / 10} × ${width / 10} cm`];
 }
 
-function paperFacts({ traits }: SupplyOf<"paper">, format: Format): readonly Fact[] {
+function paperFacts({ traits }: SupplyOf<"paper">, { format, words, value }: Speech): readonly Fact[] {
+  const surface = value("surface", traits?.surface);
   return [
     sizeFact(traits?.size, format),
-    traits?.gsm && `${format(traits.gsm)} gsm`,
-    traits?.surface,
-    traits?.use && [`${traits.use} paper`, traits.use],
-    traits?.coated === "one" && "coated on one side",
-    traits?.coated === "both" && "coated on both sides",
-    traits?.sheets && count(traits.sheets, "sheet"),
+    traits?.gsm && words.gsm(format(traits.gsm)),
+    surface && words.surface(surface),
+    traits?.use && words.paper(traits.use),
+    traits?.coated === "one" && words.coatedOne,
+    traits?.coated === "both" && words.coatedBoth,
+    traits?.sheets && words.sheets(traits.sheets),
   ];
 }
 
-function factsByFamily(supply: Supply, format: Format): readonly Fact[] {
+function paintFacts({ traits }: SupplyOf<"paint">, { format, words, value }: Speech): readonly Fact[] {
+  return [
+    value("medium", traits?.medium),
+    value("form", traits?.form),
+    traits?.ml && `${format(traits.ml)} ml`,
+    value("opacity", traits?.opacity),
+    traits?.pigments?.length && words.and(traits.pigments),
+  ];
+}
+
+function linerFacts({ traits }: SupplyOf<"liner">, { format, words, value }: Speech): readonly Fact[] {
+  const tip = value("tip", traits?.tip);
+  return [
+    traits?.widthMm && `${format(traits.widthMm)} mm`,
+    value("base", traits?.base),
+    tip && words.tip(tip),
+    traits?.waterproof && words.waterproof,
+  ];
+}
+
+function brushFacts({ traits }: SupplyOf<"brush">, { format, words, value }: Speech): readonly Fact[] {
+  return [
+    value("shape", traits?.shape),
+    traits?.widthMm && `${format(traits.widthMm)} mm`,
+    value("hair", traits?.hair),
+    traits?.waterReservoir && words.holdsWater,
+  ];
+}
+
+function markerFacts({ traits }: SupplyOf<"marker">, { words, value }: Speech): readonly Fact[] {
+  const tips = (traits?.tips ?? []).flatMap((tip) => value("tips", tip) ?? []);
+  return [
+    value("base", traits?.base),
+    tips.length > 0 && words.tips(tips),
+    traits?.refillable && words.refillable,
+  ];
+}
+
+function factsByFamily(supply: Supply, speech: Speech): readonly Fact[] {
+  const { format, words, value } = speech;
   switch (supply.family) {
-    case "marker": {
+    case "marker":
+      return markerFacts(supply, speech);
+    case "liner":
+      return linerFacts(supply, speech);
+    case "graphite": {
       const t = supply.traits;
-      return [baseWord(t?.base), t?.tips?.length && `${and(t.tips)} tip`, t?.refillable && "refillable"];
+      return [t?.grade, value("core", t?.core), value("form", t?.form)];
     }
-    case "liner": {
-      const t = supply.traits;
-      return [
-        t?.widthMm && `${format(t.widthMm)} mm`,
-        t?.base,
-        t?.tip && `${t.tip} tip`,
-        t?.waterproof && "waterproof",
-      ];
+    case "colour-pencil": {
+      const binder = value("binder", supply.traits?.binder);
+      return [binder && words.binder(binder)];
     }
-    case "graphite":
-      return [supply.traits?.grade, supply.traits?.core, supply.traits?.form];
-    case "colour-pencil":
-      return [supply.traits?.binder && `${supply.traits.binder} binder`];
-    case "paint": {
-      const t = supply.traits;
-      const opacity = t?.opacity === "semi" ? "semi-opaque" : t?.opacity;
-      return [
-        t?.medium,
-        t?.form,
-        t?.ml && `${format(t.ml)} ml`,
-        opacity,
-        t?.pigments?.length && and(t.pigments),
-      ];
-    }
+    case "paint":
+      return paintFacts(supply, speech);
     case "ink": {
       const t = supply.traits;
-      return [t?.base, t?.ml && `${format(t.ml)} ml`, t?.waterproof && "waterproof"];
+      return [value("base", t?.base), t?.ml && `${format(t.ml)} ml`, t?.waterproof && words.waterproof];
     }
     case "pastel":
-      return [supply.traits?.kind];
-    case "brush": {
-      const t = supply.traits;
-      return [
-        t?.shape,
-        t?.widthMm && `${format(t.widthMm)} mm`,
-        t?.hair,
-        t?.waterReservoir && "holds its own water",
-      ];
-    }
-    case "paper":
-      return paperFacts(supply, format);
     case "eraser":
     case "tool":
-      return [supply.traits?.kind];
+      return [value("kind", supply.traits?.kind)];
+    case "brush":
+      return brushFacts(supply, speech);
+    case "paper":
+      return paperFacts(supply, speech);
     case "other":
       return [];
   }
+}
+
+/** The ways to say each fact, in the same order in every language; none for what is not known. */
+const waysOf = (supply: Supply, format: Format, language: Language): readonly (readonly string[])[] =>
+  factsByFamily(supply, speechOf(supply, format, language)).map((fact) =>
+    typeof fact === "string" ? [fact] : Array.isArray(fact) ? fact : [],
+  );
+
+/** Text to look for another in: case does not matter, nor which decimal sign a number has. */
+const folded = (text: string): string => text.toLocaleLowerCase("en").replace(/(\d),(?=\d)/g, "$1.");
+
+/**
+ * Whether a name says a fact. Names of things are mostly English, whoever owns them, so that in another language
+ * the English ways count as well.
+ */
+function isSaidIn(
+  supply: Supply,
+  format: Format,
+  language: Language,
+): (ways: readonly string[], at: number) => boolean {
+  if (language === "en") {
+    const name = supply.name.toLocaleLowerCase("en");
+    return (ways) => ways.some((way) => name.includes(way.toLocaleLowerCase("en")));
+  }
+  const name = folded(supply.name);
+  const english = waysOf(supply, format, "en");
+  return (ways, at) => [...ways, ...(english[at] ?? [])].some((way) => name.includes(folded(way)));
 }
 
 /**
@@ -95,11 +150,13 @@ function factsByFamily(supply: Supply, format: Format): readonly Fact[] {
  * says already left out.
  * @param format how numbers are written where the reader lives
  */
-export function factsOf(supply: Supply, format: Format = String): readonly string[] {
-  const name = supply.name.toLocaleLowerCase("en");
-  const isSaid = (text: string): boolean => name.includes(text.toLocaleLowerCase("en"));
-  return factsByFamily(supply, format).flatMap((fact) => {
-    const ways = typeof fact === "string" ? [fact] : Array.isArray(fact) ? fact : [];
-    return ways[0] && !ways.some(isSaid) ? [ways[0]] : [];
-  });
+export function factsOf(
+  supply: Supply,
+  format: Format = String,
+  language: Language = "en",
+): readonly string[] {
+  const isSaid = isSaidIn(supply, format, language);
+  return waysOf(supply, format, language).flatMap((ways, at) =>
+    ways[0] && !isSaid(ways, at) ? [ways[0]] : [],
+  );
 }

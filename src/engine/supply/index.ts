@@ -16,3 +16,4 @@ export * from "./read/index.ts";
 export { type Relation, type Relations, relationsOf } from "./relations.ts";
 export * from "./schema.ts";
 export * from "./traits.ts";
+export { valueWord } from "./values.ts";
