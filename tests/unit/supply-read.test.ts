@@ -61,7 +61,7 @@ describe("readLine", () => {
 
   it("gives no hex to a colour word that nobody agreed on", () => {
     expect(readLine("gouache fog blue").supply.colour).toEqual({ name: "fog blue" });
-    expect(readLine("gouache blue").supply.colour).toEqual({ name: "blue", hex: "#0000ff", from: "typed" });
+    expect(readLine("gouache blue").supply.colour).toEqual({ name: "blue", hex: "#0000ff" });
   });
 
   it("reads an empty line as nothing", () => {

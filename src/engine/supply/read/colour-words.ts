@@ -1,3 +1,7 @@
+import type { Colour } from "../../colour/index.ts";
+import { pigmentWords } from "./pigment-words.ts";
+import { swedishColours } from "./words/sv-colours.ts";
+
 /**
  * The CSS named colours (148, of which the seven spelt "gray" are found under "grey").
  * @see W3C CSS Color Module Level 4, section 6.1
@@ -32,7 +36,7 @@ const css = `
   ffff00, yellowgreen 9acd32`;
 
 /**
- * Everyday colour words, as many thousand people named colours on a screen. Names of pigments are left out:
+ * Everyday colour words, as many thousand people named colours on a screen. Names of pigments are not among them:
  * a word such as "ochre" is a paint before it is a colour.
  * @see the xkcd colour survey (2010), released under CC0
  */
@@ -69,26 +73,57 @@ const everyday = `
   ice_blue d7fffe, burnt_orange c04e01, rose_pink f7879a, salmon_pink fe7b7c, lemon_yellow fdff38,
   mustard_yellow d2bd0a, golden_yellow fec615, greenish_grey 96ae8d, bluish_grey 748b97`;
 
-const entries = (table: string): readonly (readonly [string, string])[] =>
+type Entry = readonly [word: string, value: string];
+
+/** How a word is looked up: case, spaces, hyphens and apostrophes do not matter, "gray" is "grey". */
+const folded = (words: string): string =>
+  words
+    .toLowerCase()
+    .replace(/[\s_'’`´-]+/g, "")
+    .replace(/gray/g, "grey");
+
+const entries = (table: string): readonly Entry[] =>
   table
     .trim()
     .split(/,\s+/)
     .map((entry) => {
       const [name = "", hex = ""] = entry.trim().split(/\s+/);
-      return [name.replaceAll("_", ""), `#${hex}`];
+      return [folded(name), `#${hex}`];
     });
 
-/** Colour words, lower case and without spaces, and the sRGB colour that each one brings to mind. */
-const hexByWord: ReadonlyMap<string, string> = new Map([...entries(everyday), ...entries(css)]);
+const english: ReadonlyMap<string, string> = new Map([
+  ...entries(pigmentWords),
+  ...entries(everyday),
+  ...entries(css),
+]);
+
+/** Colour words of every language, folded, and the sRGB colour that each one brings to mind. */
+const hexByWord: ReadonlyMap<string, string> = new Map([
+  ...swedishColours.flatMap(([word, same]): readonly Entry[] => {
+    const hex = english.get(folded(same));
+    return hex ? [[folded(word), hex]] : [];
+  }),
+  ...english,
+]);
 
 /**
- * The sRGB hex of a colour word: case, spaces and hyphens do not matter, "gray" is "grey".
+ * The sRGB hex of a colour word in any language.
  * @returns null for a word that is no common colour name: the name is kept then, and no colour is guessed
  */
-export const hexOfWord = (words: string): string | null =>
-  hexByWord.get(
-    words
-      .toLowerCase()
-      .replace(/[\s-]+/g, "")
-      .replace(/gray/g, "grey"),
-  ) ?? null;
+export const hexOfWord = (words: string): string | null => hexByWord.get(folded(words)) ?? null;
+
+const plainForms: ReadonlyMap<string, string> = new Map(
+  swedishColours
+    .filter(([word, , plain]) => word !== plain)
+    .map(([word, , plain]) => [folded(word), plain.replaceAll("_", " ")]),
+);
+
+/** A colour word in the form that a name has: "mossgröna" is "mossgrön". */
+export const plainColour = (words: string): string => plainForms.get(folded(words)) ?? words;
+
+/**
+ * Whether a colour is the one its name brings to mind, and nobody gave it: a guess, to be put right by who has
+ * the thing at hand.
+ */
+export const isGuessedColour = (colour: Colour | null | undefined): boolean =>
+  !!colour?.name && !!colour.hex && !colour.from && !colour.lab && hexOfWord(colour.name) === colour.hex;

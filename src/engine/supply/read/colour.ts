@@ -1,7 +1,8 @@
 import type { Family } from "../traits.ts";
-import { hexOfWord } from "./colour-words.ts";
+import { hexOfWord, plainColour } from "./colour-words.ts";
 import type { Found } from "./piece.ts";
 import type { Run } from "./rest.ts";
+import type { Voice } from "./voice.ts";
 
 const coloured: readonly Family[] = ["marker", "liner", "colour-pencil", "paint", "ink", "pastel"];
 
@@ -53,20 +54,37 @@ const smallWords = /(?:^|\s)(\p{Ll}[\p{Ll}'’-]*(?:\s+\p{Ll}[\p{Ll}'’-]*)*)$/
 /** Two words that begin the line: there a capital may only be the sentence's ("Fog blue gouache"). */
 const firstWords = /^(\p{L}\p{Ll}+\s\p{Ll}+)$/u;
 
-function namedIn(run: Run): Run | null {
+/** Words that all begin with a capital: "Fog Blue", and nothing tells a maker from the first word of a colour. */
+const capitalWords = /^\p{Lu}[\p{L}'’-]*(?:\s+\p{Lu}[\p{L}'’-]*){1,2}$/u;
+
+type Where = Readonly<{ after: number; noColours: ReadonlySet<string> }>;
+
+function namedIn(run: Run, { after }: Where): Run | null {
+  if (run.start >= after && capitalWords.test(run.text)) return run;
   const words = (run.start === 0 && firstWords.exec(run.text)?.[1]) || smallWords.exec(run.text)?.[1];
   return words ? part(run, run.text.length - words.length, run.text.length) : null;
 }
 
+/** A run without the words at its ends that are said of things and are no colours: "extra fine", "set". */
+function withoutOthers(run: Run, { noColours }: Where): Run | null {
+  const words = [...run.text.matchAll(/\S+/g)].map((word) => ({ word: word[0], at: word.index }));
+  const isColour = ({ word }: { word: string }) => !noColours.has(word.toLowerCase());
+  const first = words.find(isColour);
+  const last = words.findLast(isColour);
+  return first && last ? part(run, first.at, last.at + last.word.length) : null;
+}
+
 /**
  * The stretch of a run in which a colour stands. "fog blue" is a name of its own although only "blue" is
- * known: the small words around a known one belong to it, and then no hex is given.
+ * known: the words around a known one belong to it, and then no hex is given.
  */
-function colourIn(run: Run): Run | null {
+function colourIn(run: Run, where: Where): Run | null {
   const known = knownIn(run);
-  const named = namedIn(run);
-  if (known && named && named.start <= known.start && known.end <= named.end) return named;
-  return known ?? named;
+  const written = namedIn(run, where);
+  const named = written && withoutOthers(written, where);
+  // Unknown words with capitals are as likely a maker: they stay in the name.
+  if (!named || (!known && capitalWords.test(named.text))) return known;
+  return known && !(named.start <= known.start && known.end <= named.end) ? known : named;
 }
 
 const isKnown = (run: Run): boolean => hexOfWord(run.text) !== null;
@@ -76,12 +94,17 @@ const isKnown = (run: Run): boolean => hexOfWord(run.text) !== null;
  * @param runs in order; `after` is where the word that names the kind ends: a colour mostly follows it
  * @returns the name with the hex it is known for, or null when the line names no colour
  */
-export function readColourName(runs: readonly Run[], family: Family, after: number): Found | null {
+export function readColourName(
+  runs: readonly Run[],
+  family: Family,
+  after: number,
+  { words: { noColours }, says }: Voice,
+): Found | null {
   if (!mayHaveColour(family)) return null;
-  const found = runs.flatMap((run) => colourIn(run) ?? []);
+  const found = runs.flatMap((run) => colourIn(run, { after, noColours }) ?? []);
   const candidates = hasColour(family) ? found : found.filter(isKnown);
   const best = candidates.find(isKnown) ?? candidates.find((run) => run.start >= after) ?? candidates[0];
   if (!best) return null;
-  const name = best.text.toLowerCase().replace(/\s+/g, " ");
-  return { ...best, field: "colour", value: name, reads: `colour: ${name}` };
+  const name = plainColour(best.text.toLowerCase().replace(/\s+/g, " "));
+  return { ...best, field: "colour", value: name, reads: says.about(says.colour, name) };
 }

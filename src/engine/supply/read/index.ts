@@ -6,7 +6,7 @@
  *          ("cold pressed", "rigger") are common practice, no source.
  * Rule     what is not said is left open, what is not understood is kept in the name and reported.
  */
-export { hexOfWord } from "./colour-words.ts";
+export { hexOfWord, isGuessedColour } from "./colour-words.ts";
 export { type KnownNames, type LineReading, readLine } from "./line.ts";
 export { readLines } from "./lines.ts";
 export type { Piece } from "./piece.ts";

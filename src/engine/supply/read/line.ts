@@ -1,15 +1,19 @@
+import type { Language } from "../../record/index.ts";
 import { type Supply, SupplySchema } from "../schema.ts";
 import { type Family, traitsByFamily } from "../traits.ts";
+import { figuresAside, measuresAside, runOf } from "./aside.ts";
+import { withoutBullet } from "./bullet.ts";
 import { hasColour, readColourName, readHex } from "./colour.ts";
 import { hexOfWord } from "./colour-words.ts";
-import { familyByMeasure, readMeasures } from "./measures.ts";
+import { familyByMeasure, readMeasures, readPounds } from "./measures.ts";
 import { composeName, spokenName } from "./name.ts";
-import { literal, matches, overlaps, whole } from "./phrase.ts";
+import { literal, matches, overlaps, type Span, whole } from "./phrase.ts";
 import { type Found, found, isList, type Piece } from "./piece.ts";
 import { readQuantity } from "./quantity.ts";
-import { type Run, restOf } from "./rest.ts";
-import { headPiece, readHead, readTraits } from "./traits.ts";
-import { type Head, traitName } from "./words.ts";
+import { type Run, restOf, trimsFor } from "./rest.ts";
+import type { Says } from "./says/index.ts";
+import { headPiece, type Named, readHead, readTraits } from "./traits.ts";
+import { type Voice, voices } from "./voice.ts";
 
 /** A written line, read: what it stands for, where each part of that stands in it, and what is not in it. */
 export type LineReading = Readonly<{
@@ -32,49 +36,88 @@ function readKnown(
   text: string,
   names: readonly string[],
   field: string,
+  said: string,
+  { says }: Voice,
   taken: readonly Found[],
 ): readonly Found[] {
   for (const name of names.filter((word) => word.trim() !== "").toSorted(longestFirst)) {
     const pattern = whole(name.trim().split(/\s+/).map(literal).join("\\s+"));
     const [match] = matches(text, pattern, taken);
-    if (match) return [found(match, field, name, `${field}: ${name}`)];
+    if (match) return [found(match, field, name, says.about(said, name))];
   }
   return [];
 }
 
-type Draft = Readonly<{ family: Family; head: Head | null; pieces: readonly Found[] }>;
+function readNames(text: string, known: KnownNames, voice: Voice): readonly Found[] {
+  const { maker, line } = voice.says;
+  const makers = readKnown(text, known.makers ?? [], "maker", maker, voice, []);
+  return [...makers, ...readKnown(text, known.lines ?? [], "line", line, voice, makers)];
+}
+
+type Draft = Readonly<{
+  family: Family;
+  head: Named | null;
+  pieces: readonly Found[];
+  /** Figures that nothing in the thing takes: prices, sizes by number, measures of another kind. */
+  aside: readonly Span[];
+}>;
 
 type Step = (taken: readonly Found[]) => readonly (Found | null)[];
 
-function readPieces(text: string, known: KnownNames): Draft {
-  const makers = readKnown(text, known.makers ?? [], "maker", []);
-  const names = [...makers, ...readKnown(text, known.lines ?? [], "line", makers)];
+const spansFree = (spans: readonly Span[], taken: readonly Span[]): readonly Span[] =>
+  spans.filter((span) => !taken.some((piece) => overlaps(piece, span)));
+
+function readPieces(text: string, known: KnownNames, voice: Voice): Draft {
+  const { words, says } = voice;
+  const names = readNames(text, known, voice);
+  const figures = spansFree(figuresAside(text, voice), names);
   // A line's own name may say the kind ("Strand gouache"): it tells the family, and stays one piece.
-  const hit = readHead(text, makers);
-  const head = hit && headPiece(hit.head, hit.match);
-  const family = hit?.head.family ?? familyByMeasure(text) ?? "other";
+  const makers = names.filter(({ field }) => field === "maker");
+  const hit = readHead(text, words, makers);
+  const head = hit && headPiece(hit, says);
+  const family = hit?.kind.family ?? familyByMeasure(text, says, figures) ?? "other";
   const steps: readonly Step[] = [
     (taken) => [head && !taken.some((name) => overlaps(name, head)) ? head : null, readHex(text)],
-    (taken) => readMeasures(text, family, taken),
-    (taken) => readTraits(text, family, taken),
-    (taken) => [readQuantity(text, taken)],
-    (taken) => [readColourName(restOf(text, taken), family, hit ? hit.match.index : 0)],
+    (taken) => readMeasures(text, family, says, [...taken, ...figures]),
+    (taken) => readTraits(text, family, voice, taken, figures),
+    (taken) => (family === "paper" ? readPounds(text, says, taken, figures) : []),
   ];
   const pieces = [...names];
-  for (const step of steps) pieces.push(...step(pieces).filter((piece) => piece !== null));
-  return { family, head: hit?.head ?? null, pieces: pieces.toSorted((a, b) => a.start - b.start) };
+  const take = (step: Step) => pieces.push(...step(pieces).filter((piece) => piece !== null));
+  steps.forEach(take);
+  const aside = [...figures, ...measuresAside(text, [...pieces, ...figures])];
+  take((taken) => [readQuantity(text, voice, taken, aside)]);
+  take((taken) => {
+    const runs = restOf(text, [...taken, ...aside], trims[voice.language]);
+    return [readColourName(runs, family, hit ? hit.match.index : 0, voice)];
+  });
+  return { family, head: hit, pieces: pieces.toSorted((a, b) => a.start - b.start), aside };
 }
 
-/** The values of all pieces by field; traits that the head tells silently come first. */
+const trims = { en: trimsFor(voices.en.words), sv: trimsFor(voices.sv.words) };
+
+/** What is in no piece: what was set aside as it stands, the rest without the small words around it. */
+const leftIn = (text: string, { pieces, aside }: Draft, { language }: Voice): readonly Run[] =>
+  [
+    ...aside.map((span) => runOf(text, span)),
+    ...restOf(text, [...pieces, ...aside], trims[language]),
+  ].toSorted((a, b) => a.start - b.start);
+
+/**
+ * The values of all pieces by field, the first where two say the same; what the head tells silently counts where no
+ * piece says it.
+ */
 function valuesOf({ head, pieces }: Draft): ReadonlyMap<string, unknown> {
   const silent = Object.entries(head?.sets ?? {}).map(
     ([trait, value]) => [`traits.${trait}`, value] as const,
   );
-  return pieces.reduce((values, { field, value }) => {
+  const values = new Map<string, unknown>(silent);
+  for (const { field, value } of pieces.toReversed()) if (!isList(field)) values.set(field, value);
+  for (const { field, value } of pieces.filter((piece) => isList(piece.field))) {
     const before = values.get(field);
-    const joined = Array.isArray(before) ? [...new Set([...before, value])] : [value];
-    return values.set(field, isList(field) ? joined : value);
-  }, new Map<string, unknown>(silent));
+    values.set(field, [...new Set([...(Array.isArray(before) ? before : []), value])]);
+  }
+  return values;
 }
 
 const traitsOf = (values: ReadonlyMap<string, unknown>): ReadonlyMap<string, unknown> =>
@@ -84,11 +127,16 @@ const traitsOf = (values: ReadonlyMap<string, unknown>): ReadonlyMap<string, unk
     ),
   );
 
+/** A hex that was written is typed; one that a name brings to mind is nobody's word, and says so by having no `from`. */
 function colourOf(values: ReadonlyMap<string, unknown>): Readonly<Record<string, unknown>> | null {
   const name = values.get("colour");
-  const hex = values.get("colour.hex") ?? (typeof name === "string" ? hexOfWord(name) : null);
-  if (!name && !hex) return null;
-  return { ...(name ? { name } : {}), ...(hex ? { hex, from: "typed" } : {}) };
+  const typed = values.get("colour.hex");
+  const guessed = typeof name === "string" ? hexOfWord(name) : null;
+  if (!name && !typed) return null;
+  return {
+    ...(name ? { name } : {}),
+    ...(typed ? { hex: typed, from: "typed" } : guessed ? { hex: guessed } : {}),
+  };
 }
 
 /** A size as people say it: a sheet's name, or its sides in the unit that was typed. */
@@ -96,7 +144,7 @@ function sizeWords(pieces: readonly Found[]): string | null {
   const size = pieces.find((piece) => piece.field === "traits.size");
   if (!size) return null;
   if (typeof size.value === "string") return size.value;
-  return size.text.replace(/\s*(?:x|×|\*|by)\s*/i, " × ").replace(/(\d)\s*([^\d\s.,×]+)$/u, "$1 $2");
+  return size.text.replace(/\s*(?:x|×|\*|by)\s*/i, " × ").replace(/(\d)\s*([^\d\s.,×"”″]+)$/u, "$1 $2");
 }
 
 function nameOf(
@@ -104,6 +152,7 @@ function nameOf(
   draft: Draft,
   values: ReadonlyMap<string, unknown>,
   rest: readonly Run[],
+  says: Says,
 ): string {
   const { family, head, pieces } = draft;
   const qty = pieces.find((piece) => piece.field === "qty");
@@ -112,25 +161,28 @@ function nameOf(
       qty ? `${text.slice(0, qty.start)} ${text.slice(qty.end)}`.replace(/^\s*of\s/i, "") : text,
     );
   const name = values.get("colour");
-  return composeName({
-    family,
-    head,
-    traits: traitsOf(values),
-    size: sizeWords(pieces),
-    colour: typeof name === "string" ? name : null,
-    leftover: rest.map((run) => run.text),
-  });
+  return composeName(
+    {
+      family,
+      kind: head?.kind ?? null,
+      traits: traitsOf(values),
+      size: sizeWords(pieces),
+      colour: typeof name === "string" ? name : null,
+      leftover: rest.map((run) => run.text),
+    },
+    says,
+  );
 }
 
 /** Traits whose absence is no news: few brushes hold water, few papers name a colour. */
 const seldomSaid: ReadonlySet<string> = new Set(["waterReservoir"]);
 
-function notSaid(family: Family, values: ReadonlyMap<string, unknown>): readonly string[] {
+function notSaid(family: Family, values: ReadonlyMap<string, unknown>, says: Says): readonly string[] {
   const open = Object.keys(traitsByFamily[family]).filter(
     (trait) => !values.has(`traits.${trait}`) && !seldomSaid.has(trait),
   );
-  const colour = hasColour(family) && !values.has("colour") && !values.has("colour.hex") ? ["colour"] : [];
-  return [...colour, ...open.map(traitName)];
+  const colour = hasColour(family) && !values.has("colour") && !values.has("colour.hex") ? [says.colour] : [];
+  return [...colour, ...open.map(says.trait)];
 }
 
 const given = (values: ReadonlyMap<string, unknown>, ...fields: readonly string[]) =>
@@ -147,22 +199,33 @@ const unread = (text: string): LineReading => ({
   leftover: [text.trim()],
 });
 
+const moved =
+  (offset: number) =>
+  ({ value: _, ...piece }: Found): Piece => ({
+    ...piece,
+    start: piece.start + offset,
+    end: piece.end + offset,
+  });
+
 /**
- * Reads one line as people write it: "2 gouache tubes moss 15 ml".
+ * Reads one line as people write it: "2 gouache tubes moss 15 ml". A bullet or number that lists it is no part of it.
  * @param known makers and lines to look out for; without them such words are left over
- * @returns always a supply: of family `other` where nothing tells what it is. Nothing is guessed, and what is
- *   not understood is in `leftover` and in the name.
+ * @param language what readings and names are said in; its words come first where another language's differ
+ * @returns always a supply: of family `other` where nothing tells what it is. Nothing is guessed but the colour a
+ *   name brings to mind (`isGuessedColour`), and what is not understood is in `leftover` and in the name.
  */
-export function readLine(text: string, known: KnownNames = {}): LineReading {
-  if (text.length > longestLine) return unread(text);
-  const draft = readPieces(text, known);
+export function readLine(line: string, known: KnownNames = {}, language: Language = "en"): LineReading {
+  if (line.length > longestLine) return unread(line);
+  const voice = voices[language];
+  const text = withoutBullet(line);
+  const draft = readPieces(text, known, voice);
   const values = valuesOf(draft);
-  const rest = restOf(text, draft.pieces);
+  const rest = leftIn(text, draft, voice);
   const traits = traitsOf(values);
   const colour = colourOf(values);
   const supply = SupplySchema.parse({
     family: draft.family,
-    name: nameOf(text, draft, values, rest),
+    name: nameOf(text, draft, values, rest, voice.says),
     ...given(values, "maker", "line"),
     ...(colour ? { colour } : {}),
     ...given(values, "lightfast"),
@@ -172,8 +235,8 @@ export function readLine(text: string, known: KnownNames = {}): LineReading {
   return {
     qty: typeof qty === "number" ? qty : 1,
     supply,
-    pieces: draft.pieces.map(({ value: _, ...piece }) => piece),
-    notSaid: notSaid(draft.family, values),
+    pieces: draft.pieces.map(moved(line.length - text.length)),
+    notSaid: notSaid(draft.family, values, voice.says),
     leftover: rest.map((run) => run.text),
   };
 }

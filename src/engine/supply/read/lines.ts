@@ -1,7 +1,9 @@
+import type { Language } from "../../record/index.ts";
+import { withoutBullet } from "./bullet.ts";
 import { type KnownNames, type LineReading, readLine } from "./line.ts";
 
-// A number with a dot or bracket and a space numbers the line; "0.3 mm" and "2 gouache" do not.
-const bullet = /^\s*(?:[-–—*•·▪◦‣]\s+|[•▪◦‣]|\[[ xX]?\]\s*|\(?\d{1,3}[.)]\s+|#{1,6}\s+)+/u;
+/** A line of nothing but bullets, rules and spaces. */
+const says = (line: string): boolean => /[\p{L}\p{N}]/u.test(line);
 
 /**
  * Reads a pasted list: one thing a line, or several with semicolons between. Bullets, boxes and numbers at
@@ -11,9 +13,10 @@ const bullet = /^\s*(?:[-–—*•·▪◦‣]\s+|[•▪◦‣]|\[[ xX]?\]\s*|
 export const readLines = (
   text: string,
   known: KnownNames = {},
+  language: Language = "en",
 ): readonly Readonly<LineReading & { text: string }>[] =>
   text
     .split(/[\r\n;]+/)
-    .map((line) => line.replace(bullet, "").trim())
-    .filter((line) => line !== "")
-    .map((line) => ({ text: line, ...readLine(line, known) }));
+    .map((line) => withoutBullet(line).trim())
+    .filter(says)
+    .map((line) => ({ text: line, ...readLine(line, known, language) }));

@@ -1,21 +1,23 @@
 import { sheetMm } from "../paper.ts";
 import { type Family, grades, lightfastness } from "../traits.ts";
+import { amount, toNumber } from "./amount.ts";
 import { matches, type Span, whole } from "./phrase.ts";
 import { type Found, found, isList } from "./piece.ts";
+import type { Says } from "./says/index.ts";
+import { inchWords, sheetWords } from "./vocabulary.ts";
+
+type Reading = readonly [value: unknown, reads: string];
 
 type Rule = Readonly<{
   field: string;
   families: readonly Family[];
   pattern: RegExp;
   /** The value and its reading, or null when the match is not one after all. */
-  read: (match: RegExpExecArray) => readonly [unknown, string] | null;
+  read: (match: RegExpExecArray, says: Says) => Reading | null;
 }>;
 
-const number = "(\\d+(?:[.,]\\d+)?)";
-const unit = '(mm|cm|inches|inch|in|”|″|")';
-
-/** A number as typed, with a decimal point or comma. */
-const toNumber = (text: string | undefined): number => Number((text ?? "").replace(",", "."));
+const number = `(${amount})`;
+const unit = `(mm|cm|${inchWords}|”|″|")`;
 
 // 25.4 mm to the inch exactly (international yard and pound agreement, 1959).
 const mmPer = (name: string | undefined): number => {
@@ -28,29 +30,41 @@ const mmPer = (name: string | undefined): number => {
 const inMm = (text: string | undefined, name: string | undefined): number =>
   Math.round(toNumber(text) * mmPer(name) * 100) / 100;
 
-const measure = (value: number, reads: string) => (value > 0 ? ([value, reads] as const) : null);
+const measure = (value: number, reads: string, most = Number.MAX_VALUE): Reading | null =>
+  value > 0 && value <= most ? [value, reads] : null;
 
-function typedSize(match: RegExpExecArray): readonly [unknown, string] | null {
+function typedSize(match: RegExpExecArray): Reading | null {
   const [, one, oneUnit, other, otherUnit] = match;
   const size = [inMm(one, oneUnit ?? otherUnit), inMm(other, otherUnit)];
-  return size.every((side) => side > 0) ? [size, `${size.join(" × ")} mm`] : null;
+  return size.every((side) => side > 0 && Number.isFinite(side)) ? [size, `${size.join(" × ")} mm`] : null;
 }
 
-function namedSize(match: RegExpExecArray): readonly [unknown, string] | null {
+function namedSize(match: RegExpExecArray): Reading | null {
   const name = (match[1] ?? "").replace(/\s+/g, "");
   const sheet = sheetMm(name);
   const written = /^[abc]\d/i.test(name) ? name.toUpperCase() : name.toLowerCase();
   return sheet ? [written, `${written}, ${sheet.join(" × ")} mm`] : null;
 }
 
-function width(match: RegExpExecArray): readonly [unknown, string] | null {
-  const [, over, under, plain, name] = match;
-  const mm = over ? Math.round((toNumber(over) / toNumber(under)) * 2540) / 100 : inMm(plain, name);
-  return Number.isFinite(mm) ? measure(mm, `${mm} mm`) : null;
+/** Wider than this and it is the length of a pen, or a word that only looks like a unit: "set of 3 in black". */
+const widestMm: Readonly<Partial<Record<Family, number>>> = { liner: 10, brush: 250 };
+
+function width(family: Family, written: string | undefined, name = "mm"): Reading | null {
+  const mm = inMm(written, name);
+  return measure(mm, `${mm} mm`, widestMm[family]);
 }
 
+/** Weights of watercolour paper in pounds a ream, and what the same sheets are sold as in grams. */
+const gsmByPounds: ReadonlyMap<number, number> = new Map([
+  [90, 190],
+  [140, 300],
+  [300, 640],
+]);
+
 const paper = ["paper"] as const;
-const wide = ["liner", "brush"] as const;
+
+/** A brush of one and a half inches may stand beside "pack of 3 in box": a number of things has no width. */
+const notOf = "(?<!\\b(?:of|om|med)\\s+)";
 
 /** Sizes, weights, volumes, grades and ratings, each with the families it makes sense for. */
 const rules: readonly Rule[] = [
@@ -63,50 +77,52 @@ const rules: readonly Rule[] = [
   {
     field: "traits.size",
     families: paper,
-    pattern: whole("(?:din\\s+)?([abc](?:10|\\d)|letter|legal|tabloid|ledger|half[ -]letter)(?:\\s+size)?"),
+    pattern: whole(
+      "(?:din\\s+)?([abc](?:10|\\d)|letter|legal|tabloid|ledger|half[ -]letter)(?:\\s+size)?(?!\\+)",
+    ),
     read: namedSize,
   },
   {
     field: "traits.gsm",
     families: paper,
-    pattern: whole(`${number}\\s*(?:gsm|g/m2|g/m²|g/qm|g/sqm|gr|g)`),
+    pattern: whole(`${number}\\s*(?:gsm|g\\s?/\\s?m\\^?2|g\\s?/\\s?m²|g/qm|g/sqm|g/kvm|grams?|gr|g)`),
     read: (match) => measure(toNumber(match[1]), `${toNumber(match[1])} g/m²`),
   },
   {
     field: "traits.sheets",
     families: paper,
-    pattern: whole("(\\d+)\\s*(?:-\\s*)?(?:sheets?|leaves|leaf|shts?)"),
-    read: (match) => measure(Number(match[1]), match[1] === "1" ? "1 sheet" : `${Number(match[1])} sheets`),
+    pattern: whole(`(\\d+)\\s*(?:-\\s*)?(?:${sheetWords})`),
+    read: ([, count], says) => measure(Number(count), says.sheets(Number(count))),
   },
   {
     field: "traits.ml",
     families: ["paint", "ink"],
-    pattern: whole(`${number}\\s*(ml|cl|millilit(?:re|er)s?)`),
-    read: (match) => {
-      const ml = toNumber(match[1]) * (match[2]?.toLowerCase() === "cl" ? 10 : 1);
+    pattern: whole(`${number}\\s*(ml|cl|dl|millilit(?:re|er)s?)`),
+    read: ([, written, name]) => {
+      const ml = Math.round(toNumber(written) * mlPer(name) * 100) / 100;
       return measure(ml, `${ml} ml`);
     },
   },
   {
     field: "traits.widthMm",
-    families: wide,
-    pattern: whole(`(?:(\\d)/(\\d{1,2})|${number})\\s*-?\\s*${unit}`),
-    read: width,
+    families: ["brush"],
+    pattern: whole(`${notOf}${number}\\s*-?\\s*${unit}(?!\\s+\\d)`),
+    read: ([, written, name]) => width("brush", written, name),
   },
   {
     // A liner's "0.3" is its width: common practice, no source.
     field: "traits.widthMm",
     families: ["liner"],
-    pattern: whole("0[.,]\\d+"),
-    read: (match) => measure(toNumber(match[0]), `${toNumber(match[0])} mm`),
+    pattern: whole(`(${amount})\\s*-?\\s*(mm|cm)|(?<!\\p{N}[/–-])(0[.,]\\d+)(?![/–-]\\p{N})`),
+    read: ([, written, name, bare]) => width("liner", written ?? bare, name),
   },
   {
     field: "traits.grade",
     families: ["graphite"],
-    pattern: whole("(?:10|[2-9])[hb]|hb|[fhb]"),
-    read: (match) => {
-      const grade = match[0].toUpperCase();
-      return grades.includes(grade) ? [grade, `grade ${grade}`] : null;
+    pattern: whole("(?:10|[2-9])\\s?[hb]|hb|[fhb]"),
+    read: ([written], says) => {
+      const grade = written.toUpperCase().replace(/\s/g, "");
+      return grades.includes(grade) ? [grade, says.grade(grade)] : null;
     },
   },
   {
@@ -114,46 +130,97 @@ const rules: readonly Rule[] = [
     families: ["paint"],
     // Colour Index usage and hue letters, a number, and a number after a colon in some.
     pattern: whole("[PN](?:Bk|Br|B|G|M|O|R|V|W|Y)\\d{1,3}(?::\\d)?"),
-    read: (match) => [match[0], `pigment ${match[0]}`],
+    read: ([written], says) => {
+      const name = pigmentName(written);
+      return [name, says.pigment(name)];
+    },
   },
   {
     field: "lightfast",
     families: ["marker", "liner", "colour-pencil", "paint", "ink", "pastel"],
-    pattern: whole("(?:lightfast(?:ness)?|astm)\\s+(iii|ii|iv|i|v)|(?:blue wool|bw)\\s*([1-8])"),
-    read: (match) => {
-      const rating = match[1]?.toUpperCase() ?? `bw${match[2]}`;
-      return (lightfastness as readonly string[]).includes(rating)
-        ? [rating, `lightfastness ${rating}`]
-        : null;
+    pattern: whole("(?:lightfast(?:ness)?|ljusäkthet|astm)\\s+(iii|ii|iv|i|v)|(?:blue wool|bw)\\s*([1-8])"),
+    read: ([, astm, wool], says) => {
+      const rating = astm?.toUpperCase() ?? `bw${wool}`;
+      return (lightfastness as readonly string[]).includes(rating) ? [rating, says.lightfast(rating)] : null;
     },
   },
 ];
 
-function readRule(text: string, rule: Rule, taken: readonly Span[]): readonly Found[] {
+/** Colour Index names are written PBk7 and PY42, also where the line is all capitals. */
+const pigmentName = (written: string): string =>
+  written.slice(0, 2).toUpperCase() + written.slice(2).toLowerCase();
+
+const mlPer = (name: string | undefined): number => ({ cl: 10, dl: 100 })[name?.toLowerCase() ?? ""] ?? 1;
+
+function readRule(text: string, rule: Rule, says: Says, taken: readonly Span[]): readonly Found[] {
   return matches(text, rule.pattern, taken).flatMap((match) => {
-    const reading = rule.read(match);
+    const reading = rule.read(match, says);
     return reading ? [found(match, rule.field, ...reading)] : [];
   });
 }
 
+/** Where a line tells of several things, none of them is the one: "2B, 4B, 6B". */
+const told: ReadonlySet<string> = new Set(["traits.grade", "traits.widthMm"]);
+
+/** "300 gsm (140 lb)", "9 x 12 in / 23 x 30.5 cm": one thing said twice, to within a hundredth. */
+function agree(one: unknown, other: unknown): boolean {
+  if (Array.isArray(one) && Array.isArray(other))
+    return one.every((side, index) => agree(side, other[index]));
+  if (typeof one !== "number" || typeof other !== "number") return one === other;
+  return Math.abs(one - other) <= Math.max(one, other) * 0.01;
+}
+
+function ofOneField(hits: readonly Found[]): readonly Found[] {
+  const [first] = hits;
+  if (!first || isList(first.field)) return hits;
+  const same = hits.filter(({ value }) => agree(first.value, value));
+  return told.has(first.field) && same.length < hits.length ? [] : same;
+}
+
 /** Every measure in the line that its family can have; of two for one field the first, pigments all. */
-export function readMeasures(text: string, family: Family, taken: readonly Span[]): readonly Found[] {
+export function readMeasures(
+  text: string,
+  family: Family,
+  says: Says,
+  taken: readonly Span[],
+): readonly Found[] {
   const all: Found[] = [];
   for (const rule of rules.filter(({ families }) => families.includes(family))) {
-    const hits = readRule(text, rule, [...taken, ...all]);
-    if (isList(rule.field)) all.push(...hits);
-    else if (!all.some((piece) => piece.field === rule.field)) all.push(...hits.slice(0, 1));
+    const before = all.filter(({ field }) => field === rule.field);
+    const hits = readRule(text, rule, says, [...taken, ...all]);
+    if (before.length === 0 || isList(rule.field)) all.push(...ofOneField(hits));
   }
   return all;
 }
 
+/**
+ * The weight of watercolour paper in pounds. For other papers a pound says something else with every kind, so that
+ * it stays in the name. Common practice, no source; a ream is 500 sheets of 22 by 30 inches.
+ */
+export function readPounds(
+  text: string,
+  says: Says,
+  taken: readonly Found[],
+  aside: readonly Span[],
+): readonly Found[] {
+  const isWatercolour = taken.some(({ field, value }) => field === "traits.use" && value === "watercolour");
+  const weight = taken.find(({ field }) => field === "traits.gsm");
+  return matches(text, whole("(\\d{2,3})\\s*-?\\s*(?:lbs?|pounds?)"), [...taken, ...aside])
+    .flatMap((match) => {
+      const gsm = isWatercolour ? gsmByPounds.get(Number(match[1])) : undefined;
+      return gsm ? [found(match, "traits.gsm", gsm, says.pounds(gsm))] : [];
+    })
+    .filter(({ value }) => !weight || agree(weight.value, value))
+    .slice(0, 1);
+}
+
 /** "A4" or "90 gsm" or "20 sheets" say paper; "24 x 32 cm" or "90 g" could be anything. */
 const saysPaper = ({ field, text }: Found): boolean =>
-  field === "traits.sheets" || /^din|^[abc]\d|gsm|m2|m²|qm/i.test(text);
+  field === "traits.sheets" || /^din|^[abc]\d|gsm|m2|m²|qm|kvm/i.test(text);
 
 /** A family told by a measure alone: "A4, 90 gsm" is paper, "4B" a pencil. */
-export function familyByMeasure(text: string): Family | null {
-  if (readMeasures(text, "paper", []).some(saysPaper)) return "paper";
-  const grade = readMeasures(text, "graphite", [])[0];
-  return grade && /^(hb|\d+[hb])$/i.test(grade.text) ? "graphite" : null;
+export function familyByMeasure(text: string, says: Says, taken: readonly Span[]): Family | null {
+  if (readMeasures(text, "paper", says, taken).some(saysPaper)) return "paper";
+  const grade = readMeasures(text, "graphite", says, taken)[0];
+  return grade && /^(hb|\d+\s?[hb])$/i.test(grade.text) ? "graphite" : null;
 }

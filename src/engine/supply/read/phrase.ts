@@ -1,24 +1,29 @@
 /** A stretch of the written line, `end` exclusive, counted in UTF-16 units as text fields do. */
 export type Span = Readonly<{ start: number; end: number }>;
 
+/** Words or phrases of one language, with what may follow their last word, as a pattern. */
+export type Phrases = Readonly<{ words: readonly string[]; ending: string }>;
+
 /** Text as a pattern that matches just that. */
 export const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /** Words may be joined by a space, a hyphen or nothing; the last may stand in the plural. */
-function phrase(words: string): string {
-  const parts = words
+const phrase = (words: string, ending: string): string =>
+  `${words
     .trim()
     .split(/[\s-]+/)
-    .map(literal);
-  return `${parts.join("[\\s-]*")}(?:e?s)?`;
-}
+    .map(literal)
+    .join("[\\s-]*")}${ending}`;
 
 /** A pattern for whole words: no letter or digit may touch it on either side. */
 export const whole = (pattern: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern})(?![\\p{L}\\p{N}])`, "giu");
 
-/** A pattern for any of these words or phrases. */
-export const anyOf = (words: readonly string[]): RegExp => whole(words.map(phrase).join("|"));
+/** A pattern for any of these words or phrases; for none of them, one that matches nothing. */
+export function anyOf(all: readonly Phrases[]): RegExp {
+  const patterns = all.flatMap(({ words, ending }) => words.map((word) => phrase(word, ending)));
+  return patterns.length === 0 ? /(?!)/g : whole(patterns.join("|"));
+}
 
 export const overlaps = (one: Span, other: Span): boolean => one.start < other.end && other.start < one.end;
 

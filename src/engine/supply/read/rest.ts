@@ -1,23 +1,40 @@
 import type { Span } from "./phrase.ts";
+import type { Vocabulary } from "./vocabulary.ts";
 
 /** A stretch that nothing has read, trimmed of the small words that only join others. */
 export type Run = Readonly<Span & { text: string }>;
 
-const joiners = "a|an|the|of|in|on|with|and|for|per|each|at|plus|tips?|und|och";
-const leading = new RegExp(`^(?:[\\s+&/|·:.()\\[\\]–—-]|(?:${joiners})(?![\\p{L}\\p{N}]))+`, "iu");
-const trailing = new RegExp(`(?:[\\s+&/|·:.()\\[\\]–—-]|(?<![\\p{L}\\p{N}])(?:${joiners}))+$`, "iu");
+const ends = "[\\s&|·•:;,.!?()\\[\\]{}“”„‘’«»'–—-]|…";
 
-function trimmed(text: string, start: number): Run | null {
+type Trims = Readonly<{ leading: RegExp; trailing: RegExp; marks: RegExp }>;
+
+/** Where one stretch ends and another begins: a comma inside a number is none of these. */
+const marks = "[;\\t()[\\]{}|“”„«»•·]|:\\s|,(?!\\d)|(?<!\\d),|\\s[-–—]\\s|\\s(?:and|with|och|med|&|\\+|/)\\s";
+
+/** Patterns for what parts stretches, and for what stands before and after one and says nothing. */
+export function trimsFor({ joiners, label }: Pick<Vocabulary, "joiners" | "label">): Trims {
+  const words = joiners
+    .toSorted((a, b) => b.length - a.length)
+    .map((word) => (word.endsWith("/") ? word : `${word}(?![\\p{L}\\p{N}])`))
+    .join("|");
+  return {
+    marks: new RegExp(`(?<!\\p{L})(?:${label})\\s*:|${marks}`, "giu"),
+    leading: new RegExp(`^(?:${ends}|["+/*=]|(?:${words}))+`, "iu"),
+    // An inch mark behind a figure belongs to it; so does a plus without a space.
+    trailing: new RegExp(`(?:${ends}|(?<!\\d)"|(?<=^|\\s)[+/*=]|(?<![\\p{L}\\p{N}])(?:${words}))+$`, "iu"),
+  };
+}
+
+function trimmed(text: string, start: number, { leading, trailing }: Trims): Run | null {
   const front = leading.exec(text)?.[0].length ?? 0;
   const body = text.slice(front).replace(trailing, "");
   return body === "" ? null : { start: start + front, end: start + front + body.length, text: body };
 }
 
-/** Splits at commas, semicolons, tabs, brackets and "and"; a comma inside a number is none. */
-function parts(text: string, start: number): readonly Run[] {
+function parts(text: string, start: number, marks: RegExp): readonly Run[] {
   const all: Run[] = [];
   let from = 0;
-  for (const mark of text.matchAll(/,(?!\d)|[;\t()]|\s(?:and|with|&|\+)\s/gi)) {
+  for (const mark of text.matchAll(marks)) {
     all.push({ start: start + from, end: start + mark.index, text: text.slice(from, mark.index) });
     from = mark.index + mark[0].length;
   }
@@ -25,11 +42,11 @@ function parts(text: string, start: number): readonly Run[] {
 }
 
 /** What is left of the line between the pieces, in order, one run for each stretch between commas. */
-export function restOf(text: string, pieces: readonly Span[]): readonly Run[] {
+export function restOf(text: string, pieces: readonly Span[], trims: Trims): readonly Run[] {
   const sorted = pieces.toSorted((a, b) => a.start - b.start);
   const starts = [0, ...sorted.map((piece) => piece.end)];
   const ends = [...sorted.map((piece) => piece.start), text.length];
   return starts
-    .flatMap((start, index) => parts(text.slice(start, ends[index]), start))
-    .flatMap((part) => trimmed(part.text, part.start) ?? []);
+    .flatMap((start, index) => parts(text.slice(start, ends[index]), start, trims.marks))
+    .flatMap((part) => trimmed(part.text, part.start, trims) ?? []);
 }
