@@ -31,7 +31,7 @@ function noteOn(subject: Subject, line: Line, match: LineMatch): string {
   const own = (subject.remake.picks ?? []).find((entry) => entry.line === line.id)?.note ?? "";
   // That it is the same is said already by how near it is.
   const isTold = pick?.verdict === "same" || pick?.verdict === "twin";
-  const why = item && candidate && !isTold ? reasonLine(line.supply, item, candidate) : "";
+  const why = item && candidate && !isTold ? reasonLine(line.supply, item, candidate, subject.language) : "";
   const resort = pick?.lastResort ? subject.words.lastResort : "";
   return [why, resort, own]
     .filter((text) => text !== "")
@@ -40,12 +40,15 @@ function noteOn(subject: Subject, line: Line, match: LineMatch): string {
 }
 
 function standInRow(subject: Subject, line: Line, number: number): readonly string[] {
-  const { words } = subject;
+  const { words, language } = subject;
   const match = subject.match.lines.find((candidate) => candidate.line === line.id);
   const qty = (line.qty ?? 1) > 1 ? `${line.qty} × ` : "";
   const what = `${number}. ${qty}${supplyWords(subject, line.supply)}`;
   if (!match?.pick) return [what, words.nothingClose, "", ""];
-  const nearness = words.near(Math.round(match.pick.likeness * 100), verdictWords(match.pick.verdict));
+  const nearness = words.near(
+    Math.round(match.pick.likeness * 100),
+    verdictWords(match.pick.verdict, language),
+  );
   return [what, playersOf(subject, line, match), nearness, noteOn(subject, line, match)];
 }
 

@@ -27,7 +27,7 @@ export function subjectOf(book: Workbook, remake: Remake, language: Language): S
   const stash = book.stash ?? [];
   const items = new Map(stash.map((item) => [item.id, item]));
   const markets = new Map((book.markets ?? []).map((market) => [market.id, market]));
-  const valued = valueKit(book, kit, reportedMarkets(book));
+  const valued = valueKit(book, kit, reportedMarkets(book), language);
   return {
     book,
     remake,

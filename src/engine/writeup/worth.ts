@@ -120,15 +120,15 @@ function tablesUsed(whys: readonly MarketWhy[]): readonly TableUsed[] {
 }
 
 /** "1 EUR = 10.9870 SEK, 168.70 JPY on 27 Feb 2026 (a central bank's reference rates)". */
-function tableWords({ book, words }: Subject, { date, base, quotes }: TableUsed): string {
+function tableWords({ book, words, language }: Subject, { date, base, quotes }: TableUsed): string {
   const source = book.rates?.find((table) => table.date === date && table.base === base)?.source;
   const pairs = [...quotes].map(([code, quote]) => `${words.amount(quote)} ${code}`).toSorted();
-  return `${words.rates(base, pairs, plainDate(date))}${source ? ` (${source})` : ""}`;
+  return `${words.rates(base, pairs, plainDate(date, language))}${source ? ` (${source})` : ""}`;
 }
 
 /** What the figures rest on: the day, the rates and their source, and who decides at a border. */
 function basisSection(subject: Subject): Section {
-  const { valued, kit, words } = subject;
+  const { valued, kit, words, language } = subject;
   const tables = valued ? tablesUsed(valued.whys) : [];
   const crosses = valued?.worth.markets.some(({ tiers }) =>
     tiers.some((tier) => ![tier.duty, tier.tax, tier.handling].every(isNothing)),
@@ -139,7 +139,7 @@ function basisSection(subject: Subject): Section {
     keep: 88,
     blocks: [
       lines(
-        kit.valuedOn && words.pricesAsOf(plainDate(kit.valuedOn)),
+        kit.valuedOn && words.pricesAsOf(plainDate(kit.valuedOn, language)),
         ...subject.missing.map(words.notWorkedOut),
         ...tables.map((table) => tableWords(subject, table)),
         valued?.worth.staleRates && words.staleRates,

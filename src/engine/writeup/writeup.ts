@@ -31,11 +31,11 @@ function openingOf(subject: Subject): string {
   return `${short}: ${tail}`;
 }
 
-function kitSection({ kit, remake, words }: Subject): Section {
+function kitSection({ kit, remake, words, language }: Subject): Section {
   const prompts = (remake.prompts ?? []).map(({ text }) => text).filter(Boolean);
   const asked = prompts.length > 0 ? prompts : [kit.prompt].filter(Boolean);
   const disclosure = remake.episode?.disclosure;
-  const day = (date: string) => plainDate(date);
+  const day = (date: string) => plainDate(date, language);
   return {
     id: "kit",
     title: null,

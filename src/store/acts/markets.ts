@@ -2,6 +2,7 @@ import type { RateTable } from "../../engine/money/index.ts";
 import { plainDate, type Shop } from "../../engine/price/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { Market, Parcel } from "../../engine/worth/index.ts";
+import { language } from "../device.ts";
 import { type ActDraft, type Path, rateKey } from "../journal/index.ts";
 import { storeWords as words } from "../words/index.ts";
 import { act, put, set } from "./record.ts";
@@ -41,7 +42,7 @@ export const removeParcel = (parcel: Parcel): ActDraft =>
 
 /** Adds a day's rates, or replaces those of the same day and base. */
 export const addRates = (table: RateTable): ActDraft =>
-  act(words.addRates(plainDate(table.date)), put("rates", table));
+  act(words.addRates(plainDate(table.date, language)), put("rates", table));
 
 export const removeRates = (table: RateTable): ActDraft =>
-  act(words.removeRates(plainDate(table.date)), removal("rates", rateKey(table)));
+  act(words.removeRates(plainDate(table.date, language)), removal("rates", rateKey(table)));

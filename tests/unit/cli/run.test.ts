@@ -187,6 +187,15 @@ describe("writeup", () => {
     expect(code).toBe(0);
     expect(out).toContain("9 of 9 from my own shelves");
   });
+  it.each([
+    [[], "9 of 9 from my own shelves"],
+    [["--language", "en"], "9 of 9 from my own shelves"],
+    [["--language", "sv"], "9 av 9 från mina egna hyllor"],
+  ])("in the language asked for, else in English: %j", (options, said) => {
+    const { code, out } = command(["writeup", "sample", "--remake", "rm-slow-thaw", ...options]);
+    expect(code).toBe(0);
+    expect(out).toContain(said);
+  });
   it("keeps to a limit", () => {
     const { out } = command(["writeup", "sample", "--remake", "rm-slow-thaw", "--limit", "900"]);
     expect(new TextEncoder().encode(out).length).toBeLessThanOrEqual(900);

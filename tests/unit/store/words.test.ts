@@ -45,6 +45,7 @@ describe("acts in Swedish", () => {
       acts.changeStock(item("st-1"), -2, "sheetsLeft").label,
       acts.setPick(remake, line, { line: "l1" }).label,
       acts.settle(kit, line, { kind: "list" }).label,
+      acts.addRates({ date: "2026-02-27", base: "EUR", quotes: {} }).label,
     ]).toEqual([
       "Logga kitet Aprilljus",
       "Ta bort kitet Aprilljus och 1 omtag",
@@ -56,6 +57,7 @@ describe("acts in Swedish", () => {
       "Ta ut 2 ark av Gouache, st-1",
       "Välj vad som ersätter Gouache, moss",
       "Välj priset att gå på för Gouache, moss",
+      "Lägg till kurserna för 27 feb. 2026",
     ]);
   });
   it("name the field that is changed, or only what it belongs to where the field has no word", () => {

@@ -73,7 +73,7 @@ export const writeupWords: typeof en = {
   links: "Länkar",
   tagSection: "taggarna",
 
-  standIns: "Vad som fanns i det, och vad som fick ersätta",
+  standIns: "Innehållet och ersättarna",
   standInHead: ["I kitet", "Från mina hyllor", "Hur nära", "Varför"],
   mixed: (names) => names.join(" med "),
   nothingClose: "inget på mina hyllor som ligger nära",
@@ -94,9 +94,9 @@ export const writeupWords: typeof en = {
     "Nivå",
     "ett kit kostar",
     "varav vid gränsen",
-    "efter listpris",
-    "efter butikspris",
-    "efter det jag skulle använda",
+    "enligt listpris",
+    "enligt butikspris",
+    "enligt det jag skulle använda",
   ],
   least: (amount) => `minst ${amount}`,
   pays: "lönar sig",
@@ -111,7 +111,7 @@ export const writeupWords: typeof en = {
   found: (place) => `Hur priserna i ${place} hittades`,
   noShopPrice: "Inget butikspris: listpriset får gälla.",
 
-  basis: "Vad siffrorna vilar på",
+  basis: "Vad siffrorna bygger på",
   pricesAsOf: (day) => `Listpriser och butikspriser per ${day}; priser ändras.`,
   notWorkedOut: (fault) => `Värdet är inte uträknat: ${waitsFor(fault)}`,
   rates: (base, quotes, day) => `1 ${base} = ${quotes.join("; ")} den ${day}`,
@@ -121,8 +121,8 @@ export const writeupWords: typeof en = {
 
   verdict: "Mitt omdöme",
   use: (often) => uses[often] ?? "",
-  buy: "jag skulle köpa det",
-  notBuy: "jag skulle inte köpa det",
+  buy: "skulle köpa det",
+  notBuy: "skulle inte köpa det",
   replaces: (what) => `det skulle ersätta ${what}`,
   corrections: "Rättelser",
   correction: (at, said, meant) =>
