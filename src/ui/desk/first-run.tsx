@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
-import { useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { type LastKnown, useBook } from "../../store/index.ts";
 import { otherLanguages, speak } from "../app/languages.ts";
+import { useOffer } from "../app/acts.ts";
 import { RestorePick } from "../keep-safe/restore.tsx";
 import { Button, ButtonLink, Page, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
@@ -63,10 +64,11 @@ function Emptied({ known }: Readonly<{ known: LastKnown }>) {
 /** @param main the way that is the one primary act of the page */
 function Ways({ main }: Readonly<{ main: "sample" | null }>) {
   const [loading, setLoading] = useState(false);
-  const sample = () => {
+  const sample = useCallback(() => {
     setLoading(true);
     void trySample().finally(() => setLoading(false));
-  };
+  }, []);
+  useOffer(useMemo(() => [{ name: words.sampleAct, run: sample }], [sample]));
   return (
     <ul className={styles.ways}>
       <Way

@@ -78,9 +78,10 @@ export class Keyboard {
   }
 
   /** Writes the person's own words, key by key, once the focus is in the field for them; they are not counted. */
-  async write(field: string, words: string): Promise<void> {
+  async write(field: string, words: string, how: "key by key" | "at once" = "key by key"): Promise<void> {
     await expect(this.#page.locator(":focus")).toHaveAccessibleName(field);
-    await this.#page.keyboard.type(words);
+    if (how === "at once") await this.#page.keyboard.insertText(words);
+    else await this.#page.keyboard.type(words);
     await this.#look(`“${words}”`);
   }
 
@@ -99,6 +100,23 @@ export class Keyboard {
     await expect(this.#page.getByRole("search").getByRole("option", { selected: true })).toContainText(found);
     await this.press("Enter");
   }
+
+  /** Tab after Tab, until the focus has left the page and is at its first stop again. */
+  async walk(first: Locator): Promise<void> {
+    const isThere = () => first.evaluate((one) => one === document.activeElement);
+    const most = 400;
+    let left = 0;
+    for (let presses = 0; presses < most; presses += 1) {
+      await this.#page.keyboard.press("Tab");
+      if (await isThere()) return;
+      // Once, between the last stop and the first, the focus is the browser's own.
+      if (left === 0 && (await this.#hasLeft())) left += 1;
+      else await this.#look("Tab");
+    }
+    throw new Error(`${this.#step}: ${most} times Tab do not lead out of it`);
+  }
+
+  readonly #hasLeft = () => this.#page.evaluate(() => document.activeElement === document.body);
 
   /** Presses a key until the focus is on a thing. */
   async pressTo(target: Locator, key = "Tab", most = 40): Promise<void> {

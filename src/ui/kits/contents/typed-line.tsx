@@ -21,13 +21,22 @@ type Props = Readonly<{
   fieldRef: Ref<HTMLTextAreaElement>;
 }>;
 
+/** Goes to what else the piece in hand could mean, which stands under the line. */
+function focusChoices(sheet: HTMLElement): void {
+  const all = [...(sheet.parentElement?.querySelectorAll<HTMLElement>("input, select") ?? [])];
+  const chosen = all.find((one) => one.matches(":checked"));
+  (chosen ?? all[0])?.focus();
+}
+
 /**
  * A line as it is typed, each understood piece bracketed from below with its reading under it. The brackets
- * lie on a copy of the text in the same place; the readings are buttons, so Tab walks the pieces.
+ * lie on a copy of the text in the same place; the readings are buttons, so Tab walks the pieces, and pressing one
+ * leads to what else it could mean.
  */
 export function TypedLine(props: Props) {
   const { label, value, view, inHand, onHand, onCaret, fieldRef } = props;
   const id = useId();
+  const sheet = useRef<HTMLDivElement>(null);
   const copy = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: readings move whenever the text does
   useLayoutEffect(() => {
@@ -47,7 +56,7 @@ export function TypedLine(props: Props) {
     if (props.onPasted(event.clipboardData.getData("text/plain"))) event.preventDefault();
   };
   return (
-    <div className={styles.sheet}>
+    <div ref={sheet} className={styles.sheet}>
       <label htmlFor={id} className="visually-hidden">
         {label}
       </label>
@@ -78,7 +87,10 @@ export function TypedLine(props: Props) {
                 aria-pressed={piece.field === inHand}
                 aria-label={text.reading(piece.text, piece.reads)}
                 onFocus={() => onHand(piece.field)}
-                onClick={() => onHand(piece.field)}
+                onClick={() => {
+                  onHand(piece.field);
+                  setTimeout(() => sheet.current && focusChoices(sheet.current), 0); // once they are there
+                }}
               >
                 {piece.reads}
               </button>

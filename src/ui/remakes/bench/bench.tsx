@@ -1,4 +1,6 @@
+import { useCallback, useMemo } from "react";
 import { removeRemake } from "../../../store/index.ts";
+import { useOffer } from "../../app/acts.ts";
 import { doAct } from "../../app/do-act.ts";
 import { go } from "../../app/navigate.ts";
 import { Button, Section } from "../../parts/index.ts";
@@ -48,13 +50,14 @@ function Notes({ subject: { remake } }: Readonly<{ subject: Subject }>) {
 }
 
 function End({ subject: { kit, remake } }: Readonly<{ subject: Subject }>) {
-  const remove = async () => {
+  const remove = useCallback(() => {
     go({ name: "remakes" });
-    await doAct(removeRemake(remake, kit), remakeWords.list.removed(kitTitle(kit)));
-  };
+    void doAct(removeRemake(remake, kit), remakeWords.list.removed(kitTitle(kit)));
+  }, [kit, remake]);
+  useOffer(useMemo(() => [{ name: words.removeRemake, run: remove }], [remove]));
   return (
     <Section title={words.end}>
-      <Button onClick={() => void remove()}>{words.removeRemake}</Button>
+      <Button onClick={remove}>{words.removeRemake}</Button>
     </Section>
   );
 }

@@ -133,7 +133,8 @@ export const keepSafeWords = {
     asBrowser: (sample: string) => `As this browser: ${sample}`,
     keys: "Single keys do things",
     keysMore: "such as / for the search field; turn it off if you speak or dictate to your device",
-    chord: "Ctrl Z and Ctrl Shift Z, or with Cmd, always take back and do again.",
+    chord:
+      "Ctrl Z and Ctrl Shift Z always take back and do again, and Ctrl / goes to the search field; Cmd will do as well.",
   },
 
   clear: {
