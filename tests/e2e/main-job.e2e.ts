@@ -63,12 +63,17 @@ test("the table of nearness holds when it is worked once more with another libra
     [near.mossFern, near.rustBrick, near.lichenOlive, near.straw, 1, near.liner].map(figure),
   );
   expect(solved[7]).toContain(` ${figure(near.block)} very near`);
-  // The runners-up, and how much worse all would be together.
+  // The runners-up, and what a swap costs: on its own line, and over all eight where it moves another.
   const swapped = near.mossFern + near.lichenOlive - near.mossOlive - near.lichenFern;
-  const next = (value: number, worse: number) => `${figure(value)}; ${figure(worse)} worse in all`;
-  expect(solved[0]).toContain(`olive, ${next(near.mossOlive, swapped)}`);
+  const next = (value: number, less: number) => `${figure(value)}; ${figure(less)} less`;
+  const over = `${figure(swapped)} less over all eight`;
+  expect(solved[0]).toContain(
+    `olive, ${figure(near.mossOlive)}; ${figure(near.mossOlive) - figure(near.mossFern)} more here, ${over}`,
+  );
   expect(solved[1]).toContain(`burnt orange, ${next(near.rustPan, near.rustBrick - near.rustPan)}`);
-  expect(solved[2]).toContain(`fern, ${next(near.lichenFern, swapped)}`);
+  expect(solved[2]).toContain(
+    `fern, ${next(near.lichenFern, near.lichenOlive - near.lichenFern)} here, ${over}`,
+  );
   expect(solved[4]).toContain(`4B, ${next(near.pencil4B, 1 - near.pencil4B)}`);
   expect(solved[7]).toContain(`A4, ${next(near.pad, near.block - near.pad)}`);
   expect(afterPick[0]).toContain(` ${figure(near.mossOlive)} very near`);

@@ -4,7 +4,7 @@ import { coverage } from "../../src/engine/match/index.ts";
 import { type Workbook, WorkbookSchema } from "../../src/engine/workbook/index.ts";
 import { KitSchema } from "../../src/engine/worth/index.ts";
 import { kitName, kitsView } from "../../src/ui/kits/view/kits-list.ts";
-import { kitBefore, makersOf, newKit } from "../../src/ui/kits/view/new-kit.ts";
+import { kitBefore, likelyDay, makersOf, newKit } from "../../src/ui/kits/view/new-kit.ts";
 import { formatter } from "../../src/ui/words/format.ts";
 
 // No outside source: order, words and roundings of this list are the project's own. Names are invented.
@@ -82,7 +82,7 @@ it("calls a kit without a title by who sent it and when", () => {
 });
 
 describe("a new kit", () => {
-  const draft = { maker: "Skarvholm Parcel", period: "2026-05", title: null };
+  const draft = { maker: "Skarvholm Parcel", period: "2026-05", title: null, valuedOn: "2026-06-02" };
 
   it("offers the makers there are, the newest kit's first", () => {
     expect(makersOf(kits)).toEqual(["Skarvholm Parcel", "Hoshinagi Drawer"]);
@@ -94,11 +94,27 @@ describe("a new kit", () => {
     expect(kitBefore(kits, { ...draft, maker: "Nobody yet" })).toBeNull();
   });
 
-  it("is what the workbook takes, valued as of the day it is logged", () => {
+  // No outside source: 62 days is the project's own; the last days of months are the Gregorian calendar's.
+  it.each([
+    ["2026-05", "2026-06-02", "2026-06-02"],
+    ["2026-06", "2026-06-02", "2026-06-02"], // its month is not over yet
+    ["2026-09", "2026-06-02", "2026-06-02"], // nor begun
+    ["2026-04", "2026-07-01", "2026-07-01"], // 62 days after 30 April
+    ["2026-04", "2026-07-02", "2026-04-30"], // 63 days
+    ["2024-02", "2026-06-02", "2024-02-29"], // a leap year's
+    ["2025-12", "2026-06-02", "2025-12-31"],
+  ])("of %s, logged %s, is priced as of %s unless said otherwise", (period, today, day) => {
+    expect(likelyDay(period, today)).toBe(day);
+  });
+
+  it("is what the workbook takes, valued as of the day given", () => {
     const kit = newKit("k1", draft, "2026-06-02", kitBefore(kits, draft));
     expect(KitSchema.safeParse(kit).success).toBe(true);
     expect(kit).toMatchObject({ loggedOn: "2026-06-02", valuedOn: "2026-06-02", shipsFrom: "ie" });
     expect(kit.tiers).toEqual(kits.find(({ id }) => id === "sp-2026-04")?.tiers);
     expect(Object.keys(newKit("k1", draft, "2026-06-02", null))).not.toContain("tiers");
+    const open = newKit("k1", { ...draft, valuedOn: null }, "2026-06-02", null);
+    expect(KitSchema.safeParse(open).success).toBe(true);
+    expect(Object.keys(open)).not.toContain("valuedOn");
   });
 });

@@ -6,7 +6,7 @@ import { applyChanges } from "../../src/store/journal/index.ts";
 import {
   clearAll,
   leaveOut,
-  markDried,
+  markGone,
   pickBending,
   pickFor,
   setNote,
@@ -14,6 +14,7 @@ import {
   tickFetched,
 } from "../../src/ui/remakes/acts.ts";
 import { fetchedIds, fetchView } from "../../src/ui/remakes/view/fetch.ts";
+import { fewerHere } from "../../src/ui/remakes/view/how-many.ts";
 import { outText, wayIn } from "../../src/ui/remakes/view/left-out.ts";
 import { movedLines, tellOf } from "../../src/ui/remakes/view/moved.ts";
 import { nextBest } from "../../src/ui/remakes/view/next-best.ts";
@@ -79,12 +80,35 @@ describe("a row", () => {
       if (row.standIn) expect(row.standIn.reasons[0]).not.toBe("");
     }
   });
-  it("says what the runner-up is and what it costs in all", () => {
-    const second = solve(ebb).lines.find(({ line }) => line === "l1")?.secondChoice;
+  it("says what the runner-up is and what it costs", () => {
     const { next } = rowOf(ebb, "l1");
+    const second = solve(ebb).lines.find(({ line }) => line === "l1")?.secondChoice;
     expect(next?.stash).toBe(second?.stash);
-    expect(next?.text).toContain(`${Math.round((second?.cost ?? 0) * 100)} worse in all`);
-    expect(next?.text).toMatch(/^Next: lichen, /); // "Gouache, " is said already
+    expect(next?.text).toMatch(/^Next: lichen, \d+; \d+ less\.$/); // "Gouache, " is said already
+  });
+  it("says what it costs here, and over all lines where a swap moves others", () => {
+    const line = solve(ebb).lines.find(({ line: id }) => id === "l1");
+    const [pick, next] = [line?.pick, line?.candidates.find(({ stash }) => stash !== line.pick?.stash)];
+    if (!line || !pick || !next) throw new Error("the sample has two for l1");
+    const said = (from: number, to: number, cost: number) => {
+      const second = { ...next, likeness: to };
+      const changed = { ...line, pick: { ...pick, likeness: from }, candidates: [second] };
+      const view = nextBest({ ...changed, secondChoice: { stash: next.stash, cost } }, shelvesOf(ebb));
+      return view?.text.replace(/^.*; /, "");
+    };
+    expect(said(0.86, 0.66, 0.2)).toBe("20 less.");
+    expect(said(0.86, 0.864, 0)).toBe("just as near.");
+    expect(said(0.82, 0.66, 0.03)).toBe("16 less here, 3 less over all eight.");
+    expect(said(0.8, 0.93, 0.03)).toBe("13 more here, 3 less over all eight.");
+    expect(said(0.8, 0.7, 0)).toBe("10 less here, no less over all eight.");
+  });
+  it("says where the kit held more of it than are owned", () => {
+    const item = named(book.stash, "st-001");
+    const line = { ...lineOf(ebb, "l1"), qty: 2 };
+    expect(fewerHere(line, { ...item, owned: null })).toEqual(["2 in the kit, 1 here"]);
+    expect(fewerHere(line, { ...item, owned: 2 })).toEqual([]);
+    const pad = { family: "paper" as const, name: "Pad", traits: { sheets: 20 } };
+    expect(fewerHere(line, { ...item, supply: pad, owned: 1 })).toEqual([]); // both sheets can come from it
   });
   it("walks down the list after a person's own pick, each once", () => {
     let now = ebb;
@@ -303,9 +327,21 @@ describe("the fetch list", () => {
     expect([...fetchedIds({ ...ebb.remake, fetched: "st-001" })]).toEqual([]);
     expect([...fetchedIds({ ...ebb.remake, fetched: [1, null, "st-001"] })]).toEqual(["st-001"]);
   });
+  it("offers as dried out only what can dry, and the rest as used up", () => {
+    const all = [ebb, boat, thaw].flatMap((of) =>
+      fetchView(of, solve(of)).places.flatMap(({ items }) => items),
+    );
+    expect(new Set(all.map(({ gone }) => gone))).toEqual(new Set(["dried", "empty"]));
+    for (const { id, gone } of all) {
+      const { family } = named(book.stash, id).supply;
+      expect(gone === "dried").toBe(["marker", "liner", "ink", "paint"].includes(family));
+    }
+    const out = acted(ebb, () => markGone("st-001", "Gouache, fern shade", "empty"));
+    expect(named(out.book.stash, "st-001").state).toBe("empty");
+  });
   it("solves anew without what was found dry, and says which line changed", () => {
     const stash = stashOf(solve(ebb), "l2") ?? "";
-    const dry = acted(ebb, () => markDried(stash, "Gouache, haze"));
+    const dry = acted(ebb, () => markGone(stash, "Gouache, haze", "dried"));
     expect(stashOf(solve(dry), "l2")).not.toBe(stash);
     expect(tellOf(solve(ebb), dry, null, "Gouache, haze is marked dried out.")).toMatch(
       /^Gouache, haze is marked dried out\. Lines? 2.* changed with it\.$/,

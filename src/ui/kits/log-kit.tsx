@@ -11,7 +11,7 @@ import { Band } from "./band.tsx";
 import styles from "./kits.module.css";
 import { today } from "./today.ts";
 import { kitName } from "./view/kits-list.ts";
-import { kitBefore, makersOf, newKit } from "./view/new-kit.ts";
+import { isOld, kitBefore, likelyDay, makersOf, newKit } from "./view/new-kit.ts";
 
 const text = kitsWords.log;
 
@@ -28,6 +28,7 @@ export function LogKit({ asked, onClose }: Props) {
   const [maker, setMaker] = useState<string | null>(null);
   const [period, setPeriod] = useState<string | null>(null);
   const [title, setTitle] = useState("");
+  const [day, setDay] = useState<string | null | undefined>(undefined); // undefined: left to what is likely
   const [takesOver, setTakesOver] = useState(true);
   const [tried, setTried] = useState(false);
   const before = maker && period ? kitBefore(kits, { maker, period }) : null;
@@ -35,7 +36,8 @@ export function LogKit({ asked, onClose }: Props) {
   const log = async () => {
     setTried(true);
     if (!maker || !period) return;
-    const draft = { maker, period, title: title.trim() || null };
+    const valuedOn = day === undefined ? likelyDay(period, today()) : day;
+    const draft = { maker, period, title: title.trim() || null, valuedOn };
     const kit = newKit(newId("kit-", kits), draft, today(), takesOver ? before : null);
     if (await doAct(addKit(kit))) goAndDo({ name: "kit", id: kit.id, tab: "contents" }, actWords.addLine);
   };
@@ -63,6 +65,14 @@ export function LogKit({ asked, onClose }: Props) {
                 fault={tried && !period ? text.monthMissing : undefined}
               />
               <Field label={text.name} value={title} onValue={setTitle} />
+              {period && isOld(period, today()) && (
+                <DateField
+                  label={kitsWords.about.valuedOn}
+                  hint={text.valuedHint}
+                  value={day === undefined ? likelyDay(period, today()) : day}
+                  onValue={setDay}
+                />
+              )}
             </FieldRow>
             {before && (
               <Tick label={text.takeOver(kitName(before))} value={takesOver} onValue={setTakesOver} />

@@ -44,7 +44,7 @@ export function NewRates({ asked, onClose }: Readonly<{ asked: number; onClose: 
           hint={replaces ? words.replaces : undefined}
         />
         <Chooser
-          label={words.base}
+          label={words.baseLong}
           value={base}
           options={currencies}
           onValue={(code) => code !== null && setBase(code)}

@@ -3,7 +3,7 @@ import type { Line } from "../../engine/price/index.ts";
 import type { Remake } from "../../engine/workbook/index.ts";
 import { type ActDraft, type Change, clearPick, editRemake, setPick } from "../../store/index.ts";
 import { remakeWords } from "../words/remakes.ts";
-import { fetchedIds } from "./view/fetch.ts";
+import { fetchedIds, type Gone } from "./view/fetch.ts";
 import { ownPick } from "./view/solve.ts";
 
 const words = remakeWords.acts;
@@ -72,16 +72,16 @@ export const tickFetched = (remake: Remake, stash: string, name: string, isFetch
   return changeField(remake, "fetched", isFetched ? [...others, stash] : others, label);
 };
 
-const asDried = (stash: string): Change => ({
+const asGone = (stash: string, how: Gone): Change => ({
   op: "set",
   list: "stash",
   id: stash,
   path: ["state"],
-  value: "dried",
+  value: how,
 });
 
-/** Found dry at the shelf. */
-export const markDried = (stash: string, name: string): ActDraft => ({
-  label: words.dried(name),
-  changes: [asDried(stash)],
+/** Found dry, or used up, at the shelf. */
+export const markGone = (stash: string, name: string, how: Gone): ActDraft => ({
+  label: words.gone[how](name),
+  changes: [asGone(stash, how)],
 });

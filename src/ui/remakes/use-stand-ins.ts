@@ -11,13 +11,14 @@ import {
   changeField,
   clearAll,
   leaveOut,
-  markDried,
+  markGone,
   pickBending,
   pickFor,
   setNote,
   takeAll,
   tickFetched,
 } from "./acts.ts";
+import type { Gone } from "./view/fetch.ts";
 import { tellOf } from "./view/moved.ts";
 import { ownPick, type Subject, shelvesOf, subjectOf } from "./view/solve.ts";
 import { palettePicks } from "./view/stand-ins.ts";
@@ -77,7 +78,8 @@ function actsOn(subject: Subject, match: KitMatch) {
         on ? words.twinsOn : words.twinsOff,
       ),
     fetch: (stash: string, name: string, on: boolean) => doAct(tickFetched(remake, stash, name, on), null),
-    dried: (stash: string, name: string) => tell(markDried(stash, name), null, words.driedSaid(name)),
+    gone: (stash: string, name: string, how: Gone) =>
+      tell(markGone(stash, name, how), null, words.goneSaid[how](name)),
   } as const;
 }
 

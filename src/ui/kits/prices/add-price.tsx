@@ -126,6 +126,7 @@ export function AddPrice({ kit, line, market, writes, next, onNext }: Props) {
         {isPriced(draft.kind) && (
           <KeptField
             label={text.taxNotIn}
+            hint={text.taxNotInHint}
             unit={kitsWords.tiers.percent}
             keys="decimal"
             value={percentText(draft.plusTax)}

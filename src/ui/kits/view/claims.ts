@@ -9,10 +9,11 @@ const words = kitsWords.contents;
 /** Who says what of a line: their names, or, where they differ, what each one says. */
 export type Told = Readonly<{ text: string; differs: boolean; note: string | null }>;
 
-/** A claimed value as text; numbers and yes-or-no as they are. */
+/** A claimed value as text; numbers as they are. */
 export function claimValue(value: unknown): string {
   if (typeof value === "string") return value;
-  if (typeof value === "number" || typeof value === "boolean") return String(value);
+  if (typeof value === "boolean") return value ? supplyWords.yes : supplyWords.no;
+  if (typeof value === "number") return String(value);
   return value === null || value === undefined ? words.empty : JSON.stringify(value);
 }
 

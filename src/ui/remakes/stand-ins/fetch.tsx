@@ -19,7 +19,7 @@ const openFetch = {
   run: () => document.querySelector<HTMLElement>(`#${place} input`)?.focus(),
 };
 
-/** What to fetch, place by place, ticked off at the shelf; what is found dry is said there and solved anew. */
+/** What to fetch, place by place, ticked off at the shelf; what is found dry or used up is said there and solved anew. */
 export function Fetch({
   subject,
   match,
@@ -47,9 +47,9 @@ export function Fetch({
   );
 }
 
-async function markDry(item: FetchItem, acts: StandInActs, event: MouseEvent<HTMLElement>): Promise<void> {
+async function markGone(item: FetchItem, acts: StandInActs, event: MouseEvent<HTMLElement>): Promise<void> {
   const goOn = headingOf(event.currentTarget);
-  if (await acts.dried(item.id, item.name)) goOn();
+  if (await acts.gone(item.id, item.name, item.gone)) goOn();
 }
 
 const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) => (
@@ -60,9 +60,9 @@ const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) 
       value={item.fetched}
       onValue={(on) => void acts.fetch(item.id, item.name, on)}
     />
-    <Button kind="quiet" className={styles.dried ?? ""} onClick={(event) => void markDry(item, acts, event)}>
-      {words.driedOut}
-      <span className="visually-hidden">{words.driedNamed(item.name)}</span>
+    <Button kind="quiet" className={styles.gone ?? ""} onClick={(event) => void markGone(item, acts, event)}>
+      {words.gone[item.gone]}
+      <span className="visually-hidden">{words.goneNamed(item.name)}</span>
     </Button>
   </li>
 );

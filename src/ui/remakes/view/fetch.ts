@@ -1,10 +1,15 @@
 import type { KitMatch } from "../../../engine/match/index.ts";
+import type { Family, StashItem } from "../../../engine/supply/index.ts";
+import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { ownPick, type Shelves, type Subject, shelvesOf } from "./solve.ts";
 
 const words = remakeWords.standIns;
 
-export type FetchItem = Readonly<{ id: string; name: string; more: string; fetched: boolean }>;
+/** How an item turns out to be gone at the shelf: what dries can dry out, the rest is used up. */
+export type Gone = "dried" | "empty";
+
+export type FetchItem = Readonly<{ id: string; name: string; more: string; fetched: boolean; gone: Gone }>;
 export type FetchPlace = Readonly<{ place: string; items: readonly FetchItem[] }>;
 export type FetchView = Readonly<{ places: readonly FetchPlace[]; sum: string; count: number }>;
 
@@ -40,7 +45,11 @@ function wanted(
 
 /** Places in order of their names, what has none last. */
 const byPlace = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number =>
-  a === "" ? 1 : b === "" ? -1 : a.localeCompare(b);
+  a === "" ? 1 : b === "" ? -1 : a.localeCompare(b, format.locale);
+
+const dries: ReadonlySet<Family> = new Set<Family>(["marker", "liner", "ink", "paint"]);
+
+const goneOf = ({ supply }: StashItem): Gone => (dries.has(supply.family) ? "dried" : "empty");
 
 /** What to fetch, place by place. */
 export function fetchView(subject: Subject, match: KitMatch): FetchView {
@@ -51,7 +60,8 @@ export function fetchView(subject: Subject, match: KitMatch): FetchView {
     const item = shelves.item(id);
     if (!item) continue;
     const place = item.place?.trim() ?? "";
-    const one = { id, name: item.supply.name, more: what.join(", "), fetched: ticked.has(id) };
+    const { name } = item.supply;
+    const one = { id, name, more: what.join(", "), fetched: ticked.has(id), gone: goneOf(item) };
     places.set(place, [...(places.get(place) ?? []), one]);
   }
   const all = [...places.values()].flat();

@@ -24,7 +24,23 @@ function shortName({ supply }: StashItem, now: string): string {
   return now.startsWith(shared) && name.startsWith(shared) ? name.slice(shared.length) : name;
 }
 
-/** The runner-up of a line and what it costs in all, of 100; null where there is none. */
+/** Up to here two costs are one: neither shows in hundredths. */
+const oneCost = 0.005;
+
+type Near = Pick<Candidate, "likeness">;
+
+/**
+ * What the runner-up costs, of 100: on its own line, and, where that is not the same, over all lines added up. A
+ * swap can move others: the runner-up may be nearer here, and still cost something elsewhere.
+ */
+function costText(pick: Near, next: Near, all: number, lines: number): string {
+  const here = outOfHundred(pick.likeness) - outOfHundred(next.likeness); // as both are printed
+  return Math.abs(pick.likeness - next.likeness - all) < oneCost
+    ? words.costs(here)
+    : words.costsApart(here, outOfHundred(all), lines);
+}
+
+/** The runner-up of a line and what it costs; null where there is none. */
 export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
   const { pick, secondChoice, candidates } = match;
   const own = pick?.by === "person";
@@ -36,6 +52,6 @@ export function nextBest(match: LineMatch, shelves: Shelves): NextView | null {
   const text =
     own || !secondChoice
       ? words.nextPlain(name, figure)
-      : words.next(name, figure, outOfHundred(secondChoice.cost));
+      : words.next(name, figure, costText(pick, next, secondChoice.cost, shelves.count));
   return { stash: next.stash, name, text };
 }

@@ -9,8 +9,10 @@ import {
 } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/index.ts";
+import { valueWord } from "../../supply-form/view/trait-fields.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
+import { supplyWords } from "../../words/supply.ts";
 import { factsText } from "./facts.ts";
 import { outText, wayIn } from "./left-out.ts";
 import { outOfHundred, type Shelves } from "./solve.ts";
@@ -70,13 +72,8 @@ function otherView(line: Line, shelves: Shelves, candidate: Candidate): OtherVie
   };
 }
 
-const bases: ReadonlyMap<string, string> = new Map([
-  ["water-dye", "water-based dye"],
-  ["water-pigment", "water-based pigment"],
-  ["semi", "semi-opaque"],
-]);
-
-const units: Readonly<Partial<Record<TraceRow["trait"], string>>> = { widthMm: "mm", ml: "ml", gsm: "gsm" };
+const unitOf = (trait: string): string =>
+  Object.hasOwn(supplyWords.units, trait) ? (supplyWords.units[trait] ?? "") : "";
 
 const isSize = (value: readonly unknown[]): value is readonly [number, number] =>
   value.length === 2 && value.every((side) => typeof side === "number");
@@ -84,10 +81,12 @@ const isSize = (value: readonly unknown[]): value is readonly [number, number] =
 function printed(trait: TraceRow["trait"], value: unknown): string {
   if (value === null || value === undefined) return words.compared.unknown;
   if (typeof value === "boolean") return value ? words.compared.yes : words.compared.no;
-  if (typeof value === "number") return [format.number(value, 2), units[trait]].filter(Boolean).join(" ");
+  if (typeof value === "number") return [format.number(value, 2), unitOf(trait)].filter(Boolean).join(" ");
   if (Array.isArray(value))
-    return isSize(value) ? sizeWords(value, (n) => format.number(n, 1)) : value.join(", ");
-  return bases.get(String(value)) ?? String(value);
+    return isSize(value)
+      ? sizeWords(value, (n) => format.number(n, 1))
+      : value.map((one) => valueWord(trait, String(one))).join(", ");
+  return valueWord(trait, String(value));
 }
 
 /** A colour that goes by the same name, told by how it misses: "yellow-green, a little darker". */

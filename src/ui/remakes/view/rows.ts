@@ -9,6 +9,7 @@ import type { Line } from "../../../engine/price/index.ts";
 import type { StashItem, Supply } from "../../../engine/supply/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { factsText } from "./facts.ts";
+import { fewerHere } from "./how-many.ts";
 import { outText } from "./left-out.ts";
 import { nextBest } from "./next-best.ts";
 import { outOfHundred, ownPick, type Shelves, type Subject } from "./solve.ts";
@@ -108,7 +109,7 @@ function standInView(subject: Subject, shelves: Shelves, line: Line, played: Pla
   return {
     item,
     name: item.supply.name,
-    facts: factsText(item.supply),
+    facts: [factsText(item.supply), ...fewerHere(line, item)].filter(Boolean).join(", "),
     reasons: [reasonLine(line.supply, item, played.candidate), ...mixed],
   };
 }

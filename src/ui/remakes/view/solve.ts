@@ -53,6 +53,8 @@ export type Shelves = Readonly<{
   line: (id: string) => Line | undefined;
   /** Its place on the kit's card, from 1. */
   numberOf: (line: string) => number;
+  /** How many lines the kit has. */
+  count: number;
 }>;
 
 /** Looks up items and lines by id. */
@@ -63,6 +65,7 @@ export function shelvesOf({ book, kit }: Subject): Shelves {
     item: (id) => (id ? items.get(id) : undefined),
     line: (id) => lines.get(id)?.line,
     numberOf: (id) => lines.get(id)?.number ?? 0,
+    count: lines.size,
   };
 }
 

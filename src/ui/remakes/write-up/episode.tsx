@@ -16,6 +16,7 @@ type Disclosure = NonNullable<NonNullable<Remake["episode"]>["disclosure"]>;
 const disclosures = (Object.keys(words.disclosures) as Disclosure[]).map((value) => ({
   value,
   label: words.disclosures[value],
+  more: words.disclosuresMore[value],
 }));
 
 /** What the episode is called, how the supplies came, tags and links. */

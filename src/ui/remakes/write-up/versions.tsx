@@ -23,7 +23,7 @@ export function Versions({ remake }: Readonly<{ remake: Remake }>) {
                 {words.versionSize(format.count(bytesOf(entry.text ?? "")))}
               </span>
             </p>
-            <Why about={words.version(entry.at ?? "")} label={words.show}>
+            <Why about={words.version(entry.at ? format.date(entry.at) : "—")} label={words.show}>
               <pre className={styles.text}>{entry.text}</pre>
             </Why>
           </li>

@@ -1,5 +1,6 @@
 import { capital, listed, spelled, within } from "./say.ts";
 
+const lessOf = (n: number): string => (n === 0 ? "no less" : n > 0 ? `${n} less` : `${-n} more`);
 const things = (n: number, one: string, many: string): string => `${spelled(n)} ${n === 1 ? one : many}`;
 
 export const remakeWords = {
@@ -23,7 +24,10 @@ export const remakeWords = {
     note: (name: string) => `Note something on ${within(name)}`,
     takePalette: "Use the stand-ins that keep the palette together",
     clearAll: "Choose every stand-in again",
-    dried: (name: string) => `Mark ${within(name)} as dried out`,
+    gone: {
+      dried: (name: string) => `Mark ${within(name)} as dried out`,
+      empty: (name: string) => `Mark ${within(name)} as used up`,
+    },
     twins: (on: boolean): string => (on ? "Let twins play their part" : "Keep twins on the shelf"),
     prompt: "Change the prompt",
     step: "Change a step",
@@ -103,7 +107,7 @@ export const remakeWords = {
         .join(", "),
     figuresWhy: "why these figures?",
     figuresText:
-      "“Of 100” is how near the stand-ins are on average, a gap counting 0. “Apart” is how far each colour is from its own in the kit, on average. “Steps off” is how much the steps between the kit's colours have changed: three reds that were distinct should stay so. Apart and off are CIEDE2000 differences; under 2 shows only side by side.",
+      "“Of 100” is how near the stand-ins are on average, a gap counting 0. “Apart” is how far each colour is from its own in the kit, on average. “Steps off” is how much the steps between the kit's colours have changed: three reds that were distinct should stay so. Apart and off are CIEDE2000 differences; under 2 shows only side by side. Beside a runner-up, “less here” counts on its own line, and “less over all” on all lines added up, as a swap can move others.",
     sameEitherWay: "Both ways come to the same stand-ins.",
     takePalette: "Use these stand-ins",
     takePaletteText: (lines: string) => `Shown, not yet chosen. Different from the nearest: ${lines}.`,
@@ -116,6 +120,7 @@ export const remakeWords = {
     line: (numbers: readonly number[]) =>
       numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
     pieces: (n: number) => `${n} of these`,
+    fewer: (inKit: number, here: number) => `${inKit} in the kit, ${here} here`,
     nothingClose: "Nothing close",
     gapWord: "gap",
     leftOut: "Left out",
@@ -129,8 +134,10 @@ export const remakeWords = {
     chooseFrom: "From the whole stash",
     chooseAgain: "Let it choose again",
     chooseAllAgain: "Let it choose everything again",
-    next: (name: string, figure: string, worse: number) =>
-      `Next: ${within(name)}, ${figure}; ${worse === 0 ? "no worse in all" : `${worse} worse in all`}.`,
+    next: (name: string, figure: string, cost: string) => `Next: ${within(name)}, ${figure}; ${cost}.`,
+    costs: (less: number) => (less === 0 ? "just as near" : lessOf(less)),
+    costsApart: (here: number, all: number, lines: number) =>
+      `${lessOf(here)} here, ${lessOf(all)} over ${lines === 2 ? "both" : `all ${spelled(lines)}`}`,
     nextPlain: (name: string, figure: string) => `Next: ${within(name)}, ${figure}.`,
     swap: "swap",
     swapFor: (name: string) => `, ${name}`,
@@ -206,9 +213,12 @@ export const remakeWords = {
       numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
     forBasics: "basics",
     forShown: "to show only",
-    driedOut: "dried out",
-    driedNamed: (name: string) => `, ${name}`,
-    driedSaid: (name: string) => `${name} is marked dried out.`,
+    gone: { dried: "dried out", empty: "used up" },
+    goneNamed: (name: string) => `, ${name}`,
+    goneSaid: {
+      dried: (name: string) => `${name} is marked dried out.`,
+      empty: (name: string) => `${name} is marked used up.`,
+    },
     tickFetched: (name: string) => `Fetched: ${name}`,
     untickFetched: (name: string) => `Not fetched: ${name}`,
   },
@@ -310,12 +320,20 @@ export const remakeWords = {
     title: "Title",
     disclosure: "How the supplies came to me",
     disclosures: {
-      own: "mine already",
-      bought: "bought myself",
-      gifted: "given to me",
-      lent: "lent to me",
+      bought: "bought",
+      gifted: "gifted",
+      lent: "lent",
       sponsored: "sponsored",
-      affiliate: "with paid links",
+      affiliate: "affiliate",
+      own: "my own",
+    },
+    disclosuresMore: {
+      bought: "by myself",
+      gifted: "by maker or seller",
+      lent: "by maker or seller",
+      sponsored: "paid for",
+      affiliate: "links that pay me",
+      own: "mine already",
     },
     disclosureHint: "Say it in the recording too. Local advertising rules come first.",
     tags: "Tags",

@@ -70,7 +70,7 @@ export const stashWords = {
   rest: "The rest, without a colour",
   restShort: "The rest",
   hue: "Hue",
-  lightnessOf: (l: string) => `L ${l}`,
+  lightnessOf: (l: string) => `lightness ${l}`,
   others: (count: number) => (count === 1 ? "1 other" : `${count} others`),
   moreHere: (count: number) => `${count} more here`,
 

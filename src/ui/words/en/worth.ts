@@ -7,6 +7,7 @@ const lines = (count: number): string => (count === 1 ? "One line lacks" : `${co
 export const worthWords = {
   joined: listed,
   unnamedTier: "Unnamed tier",
+  quoted: (name: string) => `“${name}”`,
 
   finding: {
     every: (market: string) => `In ${market} it pays on every tier, by list and by shop price.`,

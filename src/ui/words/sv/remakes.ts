@@ -2,6 +2,7 @@ import type { remakeWords as en } from "../en/remakes.ts";
 import { capital, listed, spelled } from "./say.ts";
 
 const remakes = (n: number): string => `${spelled(n, "inga", "ett")} omtag`;
+const lessOf = (n: number): string => (n === 0 ? "inget mindre" : n > 0 ? `${n} mindre` : `${-n} mer`);
 const numbered = (numbers: readonly number[]): string =>
   numbers.length === 1 ? `rad ${numbers[0]}` : `rad ${listed(numbers.map(String))}`;
 
@@ -27,7 +28,10 @@ export const remakeWords: typeof en = {
     note: (name) => `Anteckna något om ${name}`,
     takePalette: "Ta ersättarna som håller ihop paletten",
     clearAll: "Välj alla ersättare på nytt",
-    dried: (name) => `Markera ${name} som uttorkad`,
+    gone: {
+      dried: (name) => `Markera ${name} som uttorkad`,
+      empty: (name) => `Markera ${name} som slut`,
+    },
     twins: (on) => (on ? "Låt tvillingar vara med" : "Lämna tvillingar på hyllan"),
     prompt: "Ändra uppgiften",
     step: "Ändra ett steg",
@@ -109,7 +113,7 @@ export const remakeWords: typeof en = {
         .join(", "),
     figuresWhy: "varför de siffrorna?",
     figuresText:
-      "”Av 100” är hur nära ersättarna ligger i genomsnitt, där en lucka räknas som 0. ”Ifrån” är hur långt varje färg ligger från sin egen i kitet, i genomsnitt. ”Stegen fel” är hur mycket stegen mellan kitets färger har ändrats: tre olika röda ska förbli tre olika. Båda är skillnader enligt CIEDE2000; under 2 syns det bara sida vid sida.",
+      "”Av 100” är hur nära ersättarna ligger i genomsnitt, där en lucka räknas som 0. ”Ifrån” är hur långt varje färg ligger från sin egen i kitet, i genomsnitt. ”Stegen fel” är hur mycket stegen mellan kitets färger har ändrats: tre olika röda ska förbli tre olika. Båda är skillnader enligt CIEDE2000; under 2 syns det bara sida vid sida. Vid det näst bästa räknas ”mindre här” på dess egen rad, och ”mindre på alla” på alla rader sammanlagt, för ett byte kan flytta andra.",
     sameEitherWay: "Båda sätten ger samma ersättare.",
     takePalette: "Ta de här ersättarna",
     takePaletteText: (lines) => `De visas, men är inte valda än. Annat än det närmaste: ${lines}.`,
@@ -121,6 +125,7 @@ export const remakeWords: typeof en = {
     howNear: "Hur nära",
     line: numbered,
     pieces: (n) => `${n} stycken`,
+    fewer: (inKit, here) => `${inKit} i kitet, ${here} här`,
     nothingClose: "Inget som ligger nära",
     gapWord: "lucka",
     leftOut: "Utelämnat",
@@ -134,8 +139,10 @@ export const remakeWords: typeof en = {
     chooseFrom: "Ur hela förrådet",
     chooseAgain: "Låt det väljas på nytt",
     chooseAllAgain: "Låt allt väljas på nytt",
-    next: (name, figure, worse) =>
-      `Näst bäst: ${name}, ${figure}; ${worse === 0 ? "no worse in all" : `${worse} worse in all`}.`,
+    next: (name, figure, cost) => `Näst bäst: ${name}, ${figure}; ${cost}.`,
+    costs: (less) => (less === 0 ? "lika nära" : lessOf(less)),
+    costsApart: (here, all, lines) =>
+      `${lessOf(here)} här, ${lessOf(all)} på ${lines === 2 ? "båda" : `alla ${spelled(lines)}`}`,
     nextPlain: (name, figure) => `Näst bäst: ${name}, ${figure}.`,
     swap: "byt",
     swapFor: (name) => `, ${name}`,
@@ -213,9 +220,12 @@ export const remakeWords: typeof en = {
     forLine: numbered,
     forBasics: "grundsaker",
     forShown: "bara att visa",
-    driedOut: "uttorkad",
-    driedNamed: (name) => `, ${name}`,
-    driedSaid: (name) => `${name} är markerad som uttorkad.`,
+    gone: { dried: "uttorkad", empty: "slut" },
+    goneNamed: (name) => `, ${name}`,
+    goneSaid: {
+      dried: (name) => `${name} är markerad som uttorkad.`,
+      empty: (name) => `${name} är markerad som slut.`,
+    },
     tickFetched: (name) => `Bocka av ${name} som hämtad`,
     untickFetched: (name) => `Ta bort bocken för ${name}`,
   },
@@ -325,12 +335,20 @@ export const remakeWords: typeof en = {
     title: "Titel",
     disclosure: "Hur jag fick materialet",
     disclosures: {
-      own: "mitt eget",
       bought: "köpt",
       gifted: "fått",
       lent: "lånat",
       sponsored: "sponsrat",
       affiliate: "med reklamlänkar",
+      own: "mitt eget",
+    },
+    disclosuresMore: {
+      bought: "av mig själv",
+      gifted: "av tillverkare eller säljare",
+      lent: "av tillverkare eller säljare",
+      sponsored: "mot betalning",
+      affiliate: "som ger mig provision",
+      own: "fanns redan hemma",
     },
     disclosureHint: "Säg det i inspelningen också. Lokala regler för reklam går först.",
     tags: "Taggar",

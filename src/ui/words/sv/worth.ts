@@ -8,6 +8,7 @@ const lines = (count: number): string => (count === 1 ? "En rad saknar" : `${cou
 export const worthWords: typeof en = {
   joined: listed,
   unnamedTier: "Nivå utan namn",
+  quoted: (name) => `”${name}”`,
 
   finding: {
     every: (market) => `I ${market} lönar det sig på varje nivå, både till listpris och till butikspris.`,

@@ -77,7 +77,7 @@ export const lineName = (scene: Scene, id: string): string => lineOf(scene, id)?
 /** A line's name within a sentence: in quotes where a comma in it would break the sentence up. */
 export const nameInSentence = (scene: Scene, id: string): string => {
   const name = lineName(scene, id);
-  return name.includes(",") ? `“${name}”` : name;
+  return name.includes(",") ? words.quoted(name) : name;
 };
 
 /** A line's number, as it stands in the contents. */
