@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { readLines } from "../../engine/supply/index.ts";
-import { addStashItem, addStashItems, newId, useBook } from "../../store/index.ts";
+import { addStashItem, addStashItems, language, newId, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { Band } from "../kits/band.tsx";
 import entry from "../kits/contents/entry.module.css";
@@ -55,7 +55,7 @@ export function AddToStash({ asked, onDone }: Props) {
     field.current?.focus();
   };
   const takeList = (list: string) => {
-    if (readLines(list, known).length < 2) return false;
+    if (readLines(list, known, language).length < 2) return false;
     setPasted(list);
     return true;
   };

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import { type KnownNames, readLines } from "../../engine/supply/index.ts";
+import { language } from "../../store/index.ts";
 import { Band } from "../kits/band.tsx";
 import entry from "../kits/contents/entry.module.css";
 import { pastedView } from "../kits/view/pasted.ts";
@@ -22,7 +23,7 @@ type Props = Readonly<{
 
 /** A pasted list, thing by thing as it was understood, before any of it is added. */
 export function PastedList({ text, known, where, onAdd, onDrop }: Props) {
-  const read = useMemo(() => pastedView(readLines(text, known)), [text, known]);
+  const read = useMemo(() => pastedView(readLines(text, known, language)), [text, known]);
   const [out, setOut] = useState<ReadonlySet<number>>(new Set());
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);

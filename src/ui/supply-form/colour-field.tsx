@@ -1,4 +1,6 @@
 import type { Colour } from "../../engine/colour/index.ts";
+import { isGuessedColour } from "../../engine/supply/index.ts";
+import { words as frameWords } from "../words/index.ts";
 import { supplyWords as words } from "../words/supply.ts";
 import { ColourPicker } from "./colour-picker.tsx";
 import { KeptField, readText } from "./kept-field.tsx";
@@ -29,12 +31,13 @@ export function ColourFields({ colour, onColour }: Props) {
 export function ColourCode({ colour, onColour }: Props) {
   const hex = hexOf(colour);
   const said = saidColour(colour);
-  const from = colour?.from === "measured" ? `, ${words.measured}` : "";
+  const from =
+    colour?.from === "measured" ? words.measured : isGuessedColour(colour) ? frameWords.colourGuessed : null;
   return (
     <div className={styles.colour}>
       <KeptField
         label={words.colourCode}
-        hint={said ? `${words.colourReads(said)}${from}` : words.colourHint}
+        hint={said ? [words.colourReads(said), from].filter(Boolean).join(", ") : words.colourHint}
         value={hex ?? ""}
         read={readColour}
         onKeep={(next) => onColour(withHex(colour, next))}

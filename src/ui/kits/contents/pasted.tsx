@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { type KnownNames, readLines } from "../../../engine/supply/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
-import { addLines, newId } from "../../../store/index.ts";
+import { addLines, language, newId } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { Acts, Button, Section } from "../../parts/index.ts";
 import { Swatch } from "../../swatch/index.ts";
@@ -26,7 +26,7 @@ type Props = Readonly<{
 
 /** A pasted list, line by line as it was understood, before any of it is added. */
 export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
-  const read = useMemo(() => pastedView(readLines(text, known)), [text, known]);
+  const read = useMemo(() => pastedView(readLines(text, known, language)), [text, known]);
   const [out, setOut] = useState<ReadonlySet<number>>(new Set());
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);

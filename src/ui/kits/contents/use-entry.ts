@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from "react";
 import { readLines } from "../../../engine/supply/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
-import { addLine, newId, useBook } from "../../../store/index.ts";
+import { addLine, language, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { today } from "../today.ts";
@@ -34,7 +34,7 @@ export function useEntry(kit: Kit) {
   };
   /** Takes a text of several lines to be looked over; false where it is one line only. */
   const takeList = (list: string): boolean => {
-    if (readLines(list, known).length < 2) return false;
+    if (readLines(list, known, language).length < 2) return false;
     setPasted(list);
     return true;
   };

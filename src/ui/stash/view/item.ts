@@ -1,6 +1,6 @@
 import { deltaE2000, type Lab } from "../../../engine/colour/index.ts";
-import type { StashItem } from "../../../engine/supply/index.ts";
-import { format } from "../../words/index.ts";
+import { isGuessedColour, type StashItem } from "../../../engine/supply/index.ts";
+import { format, words as frameWords } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
 import { supplyWords } from "../../words/supply.ts";
 import { type Known, placeOf, stateOf } from "./known.ts";
@@ -26,12 +26,14 @@ const labText = ({ l, a, b }: Lab): string => words.labFigures(figure(l), figure
 
 function colourFact({ item, colour }: Known): readonly Fact[] {
   if (!colour) return [];
-  const measured = item.supply.colour?.from === "measured";
+  const given = item.supply.colour;
+  const from =
+    given?.from === "measured" ? words.measured : isGuessedColour(given) ? frameWords.colourGuessed : null;
   return [
     {
       label: words.colour,
       text: `${colour.said}, ${labText(colour.lab)}`,
-      ...(measured ? { more: words.measured } : {}),
+      ...(from ? { more: from } : {}),
     },
   ];
 }

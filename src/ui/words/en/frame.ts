@@ -78,6 +78,9 @@ export const frameWords = {
   nearness: (figure: number, words: string) => `${figure} of 100, ${words}`,
   ofHundred: "of 100",
 
+  /** Of a colour that nobody gave: what its name brings to mind. */
+  colourGuessed: "guessed from its name",
+
   chooser: {
     use: (text: string) => `Use “${text}”`,
     none: "Nothing like it yet",

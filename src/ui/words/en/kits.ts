@@ -108,7 +108,7 @@ export const kitsWords = {
     colourOf: (name: string) => `No colour goes with “${name}” yet. If you know it, give it here.`,
     drawnPaper: "drawn to its proportions",
     drawnLine: "drawn at its true width",
-    drawnColour: (name: string) => `${name}, as the word is mostly meant`,
+    drawnColour: (name: string) => `${name}, guessed from its name`,
     drawnGiven: (name: string) => name,
     drawnNone: "no colour yet",
     source: "Where it is known from",

@@ -111,7 +111,7 @@ export const kitsWords: typeof en = {
     colourOf: (name) => `Ingen färg hör till ”${name}” än. Om du vet den, ange den här.`,
     drawnPaper: "ritat i sina proportioner",
     drawnLine: "ritad i sin rätta bredd",
-    drawnColour: (name) => `${name}, som ordet oftast menas`,
+    drawnColour: (name) => `${name}, gissad efter namnet`,
     drawnGiven: (name) => name,
     drawnNone: "ingen färg än",
     source: "Var det är känt ifrån",

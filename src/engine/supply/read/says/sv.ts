@@ -1,3 +1,4 @@
+import { valueWord } from "../../values.ts";
 import type { Says } from "./says.ts";
 
 const traitNames: ReadonlyMap<string, string> = new Map([
@@ -29,97 +30,11 @@ const traitNames: ReadonlyMap<string, string> = new Map([
   ["bound", "block eller bok"],
 ]);
 
-/** What the values of traits are called; one that is not listed is the same in both languages. */
-const values: ReadonlyMap<string, string> = new Map([
-  ["alcohol", "alkohol"],
-  ["water-dye", "vattenbaserat färgämne"],
-  ["water-pigment", "vattenbaserat pigment"],
-  ["acrylic", "akryl"],
-  ["oil", "olja"],
-  ["chalk", "krita"],
-  ["brush", "pensel"],
-  ["chisel", "mejsel"],
-  ["bullet", "rund"],
-  ["fine", "fin"],
-  ["dye", "färgämne"],
-  ["ballpoint", "kulspets"],
-  ["fibre", "fiber"],
-  ["roller", "kula"],
-  ["nib", "stålspets"],
-  ["graphite", "grafit"],
-  ["charcoal", "kol"],
-  ["carbon", "karbon"],
-  ["soluble", "vattenlöslig"],
-  ["pencil", "penna"],
-  ["stick", "stift"],
-  ["lead", "stift"],
-  ["wax", "vax"],
-  ["pastel", "pastell"],
-  ["watercolour", "akvarell"],
-  ["casein", "kasein"],
-  ["ink", "tusch"],
-  ["tube", "tub"],
-  ["pan", "kopp"],
-  ["half-pan", "halvkopp"],
-  ["bottle", "flaska"],
-  ["pot", "burk"],
-  ["opaque", "täckande"],
-  ["semi", "halvtäckande"],
-  ["transparent", "genomsynlig"],
-  ["shellac", "schellack"],
-  ["soft", "mjuk"],
-  ["hard", "hård"],
-  ["round", "rund"],
-  ["flat", "flat"],
-  ["mop", "mopp"],
-  ["liner", "linje"],
-  ["fan", "solfjäder"],
-  ["angle", "sned"],
-  ["wash", "bred"],
-  ["natural", "naturhår"],
-  ["synthetic", "syntet"],
-  ["mixed", "blandhår"],
-  ["kneaded", "knådbart"],
-  ["plastic", "plast"],
-  ["rubber", "gummi"],
-  ["gum", "artgum"],
-  ["powered", "elektriskt"],
-  ["cartridge", "teckning"],
-  ["toned", "tonat"],
-  ["tracing", "kalkering"],
-  ["canvas", "målarduk"],
-  ["print", "grafiktryck"],
-  ["smooth", "slät"],
-  ["rough", "grov"],
-  ["none", "ingen"],
-  ["one", "en sida"],
-  ["both", "båda sidor"],
-  ["book", "bok"],
-  ["pad", "block"],
-  ["loose", "lösa ark"],
-  ["sharpener", "pennvässare"],
-  ["ruler", "linjal"],
-  ["knife", "kniv"],
-  ["palette", "palett"],
-  ["tape", "tejp"],
-  ["stencil", "schablon"],
-  ["blender", "estomp"],
-  ["clip", "klämma"],
-]);
-
-/** Values whose word hangs on what they are said of, by family and value. */
-const ownValues: ReadonlyMap<string, string> = new Map([
-  ["paper mixed", "blandteknik"],
-  ["paper medium", "medelgrov"],
-  ["graphite stick", "stav"],
-  ["paint stick", "krita"],
-]);
-
-const bases: ReadonlyMap<string, string> = new Map([
-  ["alcohol", "alkohol"],
-  ["acrylic", "akryl"],
-  ["oil", "olje"],
-  ["chalk", "krit"],
+const markers: ReadonlyMap<string, string> = new Map([
+  ["alcohol", "spritbaserad märkpenna"],
+  ["acrylic", "akrylmärkpenna"],
+  ["oil", "oljebaserad märkpenna"],
+  ["chalk", "kritmärkpenna"],
 ]);
 
 const mediums: ReadonlyMap<string, string> = new Map([
@@ -134,7 +49,7 @@ const mediums: ReadonlyMap<string, string> = new Map([
 const graphites: ReadonlyMap<string, string> = new Map([
   ["charcoal", "kol"],
   ["charcoal pencil", "kolpenna"],
-  ["charcoal stick", "kolstift"],
+  ["charcoal stick", "kolstav"],
   ["carbon pencil", "karbonpenna"],
   ["soluble pencil", "vattenlöslig blyertspenna"],
   ["soluble stick", "vattenlöslig grafitstav"],
@@ -167,7 +82,7 @@ const brushes: ReadonlyMap<string, string> = new Map([
 ]);
 
 const erasers: ReadonlyMap<string, string> = new Map([
-  ["kneaded", "knådgummi"],
+  ["kneaded", "knådbart suddgummi"],
   ["plastic", "suddgummi av plast"],
   ["gum", "suddgummi av artgum"],
   ["powered", "elektriskt suddgummi"],
@@ -190,7 +105,7 @@ const uses: ReadonlyMap<string, string> = new Map([
 const families: Says["families"] = {
   marker: "en märkpenna",
   liner: "en fineliner",
-  graphite: "en blyertspenna",
+  graphite: "en penna",
   "colour-pencil": "en färgpenna",
   paint: "färg",
   ink: "tusch",
@@ -207,15 +122,15 @@ const bound = (word: string): string =>
 
 const articles: ReadonlyMap<string, string> = new Map([
   ["block", "ett block"],
+  ["limmat block", "ett limmat block"],
   ["bok", "en bok"],
 ]);
 
-/** Swedish. The words for values follow the glossary of the screens. */
 export const inSwedish: Says = {
   families,
   trait: (name) => traitNames.get(name) ?? name,
   colour: "färg",
-  value: (family, _, value) => ownValues.get(`${family} ${value}`) ?? values.get(value) ?? value,
+  value: (family, trait, value) => valueWord(family, trait, value, "sv"),
   kind: (family, told) => {
     const said = families[family];
     const more = told.filter((value) => value !== "other" && !said.endsWith(value));
@@ -253,7 +168,7 @@ export const inSwedish: Says = {
     pen: "Penna",
   },
   names: {
-    marker: (word) => `${bases.get(word("base")) ?? ""}märkpenna`,
+    marker: (word) => markers.get(word("base")) ?? "märkpenna",
     liner: () => "fineliner",
     graphite: (word) => graphites.get(`${word("core")} ${word("form")}`.trim()) ?? "blyerts",
     "colour-pencil": () => "färgpenna",
