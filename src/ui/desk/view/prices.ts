@@ -1,10 +1,11 @@
 import { isStale } from "../../../engine/money/index.ts";
-import { type Estimate, estimateLine, type Line } from "../../../engine/price/index.ts";
+import type { Estimate, Line } from "../../../engine/price/index.ts";
 import { daysBetween } from "../../../engine/record/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { type Kit, reportedMarkets } from "../../../engine/worth/index.ts";
 import { kitTitle } from "../../remakes/view/solve.ts";
 import { deskWords } from "../../words/desk.ts";
+import { estimateLine } from "../../words/engine.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { underWay } from "./next.ts";
 

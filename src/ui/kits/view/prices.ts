@@ -1,8 +1,9 @@
 import type { Money } from "../../../engine/money/index.ts";
-import { type Estimate, estimateLine, type Line, type LineEstimate } from "../../../engine/price/index.ts";
+import type { Estimate, Line, LineEstimate } from "../../../engine/price/index.ts";
 import type { Fault } from "../../../engine/record/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { type Kit, type Market, reportedMarkets } from "../../../engine/worth/index.ts";
+import { estimateLine } from "../../words/engine.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { factsText } from "./line-rows.ts";

@@ -1,4 +1,5 @@
-import { factsOf, type Supply } from "../../../engine/supply/index.ts";
+import type { Supply } from "../../../engine/supply/index.ts";
+import { factsOf } from "../../words/engine.ts";
 import { format } from "../../words/index.ts";
 
 /** What is known of a supply, on one line: "tube, 15 ml, opaque". */

@@ -1,15 +1,9 @@
-import { labOf, missWords, plainName } from "../../../engine/colour/index.ts";
-import {
-  type Candidate,
-  familyLabel,
-  type LineMatch,
-  reasonLine,
-  type TraceRow,
-  traitLabel,
-} from "../../../engine/match/index.ts";
+import { labOf } from "../../../engine/colour/index.ts";
+import type { Candidate, LineMatch, TraceRow } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/index.ts";
 import { valueWord } from "../../supply-form/view/trait-fields.ts";
+import { familyLabel, missWords, plainName, reasonLine, traitLabel } from "../../words/engine.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { supplyWords } from "../../words/supply.ts";
@@ -78,15 +72,15 @@ const unitOf = (trait: string): string =>
 const isSize = (value: readonly unknown[]): value is readonly [number, number] =>
   value.length === 2 && value.every((side) => typeof side === "number");
 
-function printed(trait: TraceRow["trait"], value: unknown): string {
+function printed({ family }: Supply, trait: TraceRow["trait"], value: unknown): string {
   if (value === null || value === undefined) return words.compared.unknown;
   if (typeof value === "boolean") return value ? words.compared.yes : words.compared.no;
   if (typeof value === "number") return [format.number(value, 2), unitOf(trait)].filter(Boolean).join(" ");
   if (Array.isArray(value))
     return isSize(value)
       ? sizeWords(value, (n) => format.number(n, 1))
-      : value.map((one) => valueWord(trait, String(one))).join(", ");
-  return valueWord(trait, String(value));
+      : value.map((one) => valueWord(family, trait, String(one))).join(", ");
+  return valueWord(family, trait, String(value));
 }
 
 /** A colour that goes by the same name, told by how it misses: "yellow-green, a little darker". */
@@ -103,7 +97,7 @@ const colourText = ({ colour }: Supply, otherwise: string): string => {
 };
 
 function comparedRow(kit: Supply, mine: Supply, { trait, ...row }: TraceRow): ComparedRow {
-  const [own, other] = [printed(trait, row.kit), printed(trait, row.stash)];
+  const [own, other] = [printed(kit, trait, row.kit), printed(mine, trait, row.stash)];
   const isColour = trait === "colour";
   const label = traitLabel(trait);
   return {

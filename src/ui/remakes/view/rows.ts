@@ -1,12 +1,7 @@
-import {
-  type Candidate,
-  type LineMatch,
-  type PickResult,
-  reasonLine,
-  verdictWords,
-} from "../../../engine/match/index.ts";
+import type { Candidate, LineMatch, PickResult } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import type { StashItem, Supply } from "../../../engine/supply/index.ts";
+import { cutSentence, reasonLine, verdictWords } from "../../words/engine.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { factsText } from "./facts.ts";
 import { fewerHere } from "./how-many.ts";
@@ -86,10 +81,11 @@ function notesOn(
   instead: string | null,
 ): readonly string[] {
   const own = ownPick(subject.remake, match.line);
+  const cut = played?.candidate.adaptation;
   return [
     instead,
     played?.pick?.lastResort ? words.lastResort : null,
-    played?.candidate.adaptation?.sentence ?? null,
+    cut ? cutSentence(cut) : null,
     own?.note ?? null,
   ].filter((note): note is string => Boolean(note));
 }

@@ -5,9 +5,9 @@ import {
   type LightnessBand,
   labOf,
   lightnessBand,
-  plainName,
 } from "../../../engine/colour/index.ts";
-import { factsOf, type StashItem } from "../../../engine/supply/index.ts";
+import type { StashItem } from "../../../engine/supply/index.ts";
+import { factsOf, plainName } from "../../words/engine.ts";
 import { foldWords } from "../../words/fold-words.ts";
 import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";

@@ -1,4 +1,5 @@
-import { type Colour, hexFromLab, labOf, parseColour, plainName } from "../../../engine/colour/index.ts";
+import { type Colour, hexFromLab, labOf, parseColour } from "../../../engine/colour/index.ts";
+import { plainName } from "../../words/engine.ts";
 import { faultIn } from "../../words/faults.ts";
 import type { Read } from "./read-trait.ts";
 

@@ -1,4 +1,5 @@
 import { type Family, traitsByFamily } from "../../../engine/supply/index.ts";
+import { valueWord as engineWord } from "../../words/engine.ts";
 import { supplyWords } from "../../words/supply.ts";
 
 /** How a trait is filled in. */
@@ -23,24 +24,25 @@ type Schema = Readonly<{ _zod: Readonly<{ def: Definition }> }>;
 const own = (table: Readonly<Partial<Record<string, string>>>, key: string): string | undefined =>
   Object.hasOwn(table, key) ? table[key] : undefined;
 
-/** The word of a trait's value as the screen says it. */
-export const valueWord = (trait: string, value: string): string =>
-  (trait === "coated" ? own(supplyWords.coated, value) : undefined) ??
-  own(supplyWords.values, value) ??
-  value;
+/** The word of a trait's value as the screen says it: the engine's, or one that only forms need. */
+export function valueWord(family: Family, trait: string, value: string): string {
+  const word = engineWord(family, trait, value);
+  if (word !== value) return word;
+  return (trait === "coated" ? own(supplyWords.coated, value) : own(supplyWords.values, value)) ?? value;
+}
 
 export const traitLabel = (trait: string): string => own(supplyWords.traits, trait) ?? trait;
 
 const unwrapped = ({ _zod: { def } }: Schema): Definition => (def.innerType ? unwrapped(def.innerType) : def);
 
-const optionsOf = (trait: string, { entries = {} }: Definition) =>
-  Object.values(entries).map((value) => ({ value, label: valueWord(trait, value) }));
+const optionsOf = (family: Family, trait: string, { entries = {} }: Definition) =>
+  Object.values(entries).map((value) => ({ value, label: valueWord(family, trait, value) }));
 
-function inputOf(trait: string, schema: Schema): TraitInput {
+function inputOf(family: Family, trait: string, schema: Schema): TraitInput {
   const definition = unwrapped(schema);
   const element = definition.element && unwrapped(definition.element);
-  if (definition.type === "enum") return { kind: "word", options: optionsOf(trait, definition) };
-  if (element?.type === "enum") return { kind: "words", options: optionsOf(trait, element) };
+  if (definition.type === "enum") return { kind: "word", options: optionsOf(family, trait, definition) };
+  if (element?.type === "enum") return { kind: "words", options: optionsOf(family, trait, element) };
   if (element) return { kind: "texts" };
   if (definition.type === "boolean") return { kind: "yes-no" };
   if (definition.type === "number") return { kind: "number", whole: definition.format === "safeint" };
@@ -55,7 +57,7 @@ export function traitFields(family: Family): readonly TraitField[] {
     trait,
     label: traitLabel(trait),
     unit: own(supplyWords.units, trait) ?? null,
-    input: inputOf(trait, schema),
+    input: inputOf(family, trait, schema),
   }));
 }
 

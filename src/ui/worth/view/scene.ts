@@ -8,8 +8,8 @@ import {
   type MarketWorth,
   reportedMarkets,
   type Tier,
-  valueKit,
 } from "../../../engine/worth/index.ts";
+import { valueKit } from "../../words/engine.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { worthWords as words } from "../../words/worth.ts";
 
