@@ -32,6 +32,12 @@ const policyInPage = {
   ],
 };
 
+/** The words that the first page waits for, one file a language. */
+const firstWords = ["en", "sv"].map((language) => ({
+  name: `words-${language}`,
+  test: new RegExp(`ui/words/${language}/(frame|terms|done|acts|desk|say)\\.ts$`),
+}));
+
 const headers = {
   "Content-Security-Policy": [...policy, "frame-ancestors 'none'"].join("; "),
   "X-Content-Type-Options": "nosniff",
@@ -50,6 +56,7 @@ const app = defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     manifest: true,
+    rolldownOptions: { output: { codeSplitting: { groups: firstWords } } },
     license: { fileName: "third-party-licences.md" },
   },
   preview: { host: "127.0.0.1", port: 4317, strictPort: true, headers },

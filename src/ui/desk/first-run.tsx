@@ -1,9 +1,8 @@
 import type { ReactNode } from "react";
-import { useCallback, useMemo, useState } from "react";
+import { lazy, Suspense, useCallback, useMemo, useState } from "react";
 import { type LastKnown, useBook } from "../../store/index.ts";
-import { otherLanguages, speak } from "../app/languages.ts";
 import { useOffer } from "../app/acts.ts";
-import { RestorePick } from "../keep-safe/restore.tsx";
+import { otherLanguages, speak } from "../app/languages.ts";
 import { Button, ButtonLink, Page, Section } from "../parts/index.ts";
 import { deskWords } from "../words/desk.ts";
 import { words as common, format } from "../words/index.ts";
@@ -11,6 +10,20 @@ import styles from "./first-run.module.css";
 import { trySample } from "./sample.ts";
 
 const words = deskWords.first;
+
+// Reading a copy takes every check of a workbook, which the first page can do without.
+const RestorePick = lazy(() =>
+  import("../keep-safe/restore.tsx").then((module) => ({ default: module.RestorePick })),
+);
+
+type BringBackProps = Readonly<{ label: string; kind?: "primary" }>;
+
+/** Until it can be chosen, the button stands there all the same: nothing moves when it can. */
+const BringBack = (props: BringBackProps) => (
+  <Suspense fallback={<Button {...props}>{props.label}</Button>}>
+    <RestorePick {...props} />
+  </Suspense>
+);
 
 /** A notebook with nothing in it: where its data lives, and the ways to begin. */
 export function FirstRun() {
@@ -52,7 +65,7 @@ function Emptied({ known }: Readonly<{ known: LastKnown }>) {
       leadMore={text.leadMore}
     >
       <div className={styles.back}>
-        <RestorePick label={text.act} kind="primary" />
+        <BringBack label={text.act} kind="primary" />
       </div>
       <Section title={text.anew}>
         <Ways main={null} />
@@ -98,7 +111,7 @@ function Ways({ main }: Readonly<{ main: "sample" | null }>) {
         <Way
           title={words.restoreTitle}
           text={words.restoreText}
-          act={<RestorePick label={words.restoreAct} />}
+          act={<BringBack label={words.restoreAct} />}
         />
       )}
     </ul>

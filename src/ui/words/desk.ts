@@ -1,6 +1,7 @@
-import { deskWords as en } from "./en/desk.ts";
 import { spoken } from "./spoken.ts";
-import { deskWords as sv } from "./sv/desk.ts";
 
 /** The words of the Desk, in the language in use. */
-export const deskWords = spoken<typeof en>({ en, sv });
+export const { deskWords } = await spoken({
+  en: () => import("./en/desk.ts"),
+  sv: () => import("./sv/desk.ts"),
+});

@@ -1,6 +1,6 @@
-import { asDone as en } from "./en/done.ts";
 import { spoken } from "./spoken.ts";
-import { asDone as sv } from "./sv/done.ts";
+
+const { asDone: said } = await spoken({ en: () => import("./en/done.ts"), sv: () => import("./sv/done.ts") });
 
 /** An act's name as what was just done: "Log the kit …" reads "Logged the kit …". Others stay as they are. */
-export const asDone = spoken({ en, sv });
+export const asDone: (label: string) => string = said;

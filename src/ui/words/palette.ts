@@ -1,6 +1,7 @@
-import { paletteWords as en } from "./en/palette.ts";
 import { spoken } from "./spoken.ts";
-import { paletteWords as sv } from "./sv/palette.ts";
 
 /** The words of the palette picture, in the language in use. */
-export const paletteWords = spoken<typeof en>({ en, sv });
+export const { paletteWords } = await spoken({
+  en: () => import("./en/palette.ts"),
+  sv: () => import("./sv/palette.ts"),
+});

@@ -1,6 +1,7 @@
-import { remakeWords as en } from "./en/remakes.ts";
 import { spoken } from "./spoken.ts";
-import { remakeWords as sv } from "./sv/remakes.ts";
 
 /** The words of Remakes, in the language in use. */
-export const remakeWords = spoken<typeof en>({ en, sv });
+export const { remakeWords } = await spoken({
+  en: () => import("./en/remakes.ts"),
+  sv: () => import("./sv/remakes.ts"),
+});

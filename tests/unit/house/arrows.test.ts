@@ -104,3 +104,19 @@ it("the engine asks no clock and throws no dice", () => {
     );
   expect(asks).toEqual([]);
 });
+
+/** A page waits for the words of its language before anything of it runs: they must not wait for the page. */
+it("the words of a language import nothing but each other and types", () => {
+  const words = files.filter((path) => /^ui\/words\/(en|sv)\//.test(path));
+  expect(words.length).toBeGreaterThan(20);
+  const others = words.flatMap((path) =>
+    [
+      ...readFileSync(join(house, path), "utf8").matchAll(
+        /^(?:import|export)\s(?!type\s)[^;]*?from\s+"([^"]+)"/gm,
+      ),
+    ]
+      .filter(([, specifier = ""]) => !/^\.\/[\w-]+\.ts$/.test(specifier))
+      .map(([line]) => `${path}: ${line}`),
+  );
+  expect(others).toEqual([]);
+});
