@@ -8,8 +8,8 @@ import type { Subject } from "./subject.ts";
 const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);
 
 /** A supply with what is known of it: "Gouache, moss (tube, 15 ml)". */
-function supplyWords(_: Subject, supply: Supply): string {
-  const facts = factsOf(supply);
+function supplyWords({ words, language }: Subject, supply: Supply): string {
+  const facts = factsOf(supply, (value) => words.amount(String(value)), language);
   return facts.length > 0 ? `${supply.name} (${facts.join(", ")})` : supply.name;
 }
 

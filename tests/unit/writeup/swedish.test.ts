@@ -70,6 +70,7 @@ describe("the sample's text in Swedish, part by part", () => {
     expect(part("INNEHÅLLET OCH ERSÄTTARNA")[2]).toMatch(
       /^3\. Watercolour, alder \(.*\): Watercolour, rust water med Watercolour, seal brown; 79 av 100, ganska nära; 9,8 ifrån/,
     );
+    expect(part("INNEHÅLLET OCH ERSÄTTARNA")[6]).toMatch(/^7\. Liner, black \(0,1 mm, .*vattenfast\): /);
     expect(part("VID SIDAN AV KITET")).toEqual([
       "Grundsak tillagd: Graphite pencil (att rita med)",
       "Bara visad, inte använd i verket: Watercolour, ash. To show what meltwater turns into over grey.",
