@@ -1,7 +1,9 @@
+import { languages } from "../../engine/record/index.ts";
 import { format, words } from "../words/index.ts";
 import styles from "./field.module.css";
 import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
-import { monthNames, readDate, readMonth } from "./read/date.ts";
+import { calendarNames } from "./read/calendar-names.ts";
+import { readDate, readMonth } from "./read/date.ts";
 import { useReading } from "./use-reading.tsx";
 
 type Props = FieldBasics &
@@ -12,7 +14,13 @@ type Props = FieldBasics &
     want?: "day" | "month";
   }>;
 
-const names = monthNames(["en", ...(format.locale === undefined ? [] : [format.locale])]);
+/** Names of the languages spoken here, of German, which the kits' neighbours write, and of the reader's own locale. */
+const names = calendarNames([
+  ...languages,
+  "en-GB",
+  "de",
+  ...(format.locale === undefined ? [] : [format.locale]),
+]);
 
 /** A day or a month, written as people write it and read when the field is left. */
 export function DateField({ want = "day", ...props }: Props) {

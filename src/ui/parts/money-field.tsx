@@ -1,8 +1,9 @@
 import { currencyCodes, type Money, minorDigits } from "../../engine/money/index.ts";
+import { languages } from "../../engine/record/index.ts";
 import { format, words } from "../words/index.ts";
 import styles from "./field.module.css";
 import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
-import { readAmount } from "./read/amount.ts";
+import { readMoney } from "./read/amount.ts";
 import { useReading } from "./use-reading.tsx";
 
 type Props = FieldBasics &
@@ -14,13 +15,16 @@ type Props = FieldBasics &
     currencies?: readonly string[];
   }>;
 
+/** Where a sign such as "kr" or "€" is known from. */
+const locales = [...languages, format.locale];
+
 /** An amount with its currency. Comma and point are both taken; a doubtful amount is asked about. */
 export function MoneyField({ currencies = currencyCodes, ...props }: Props) {
   const { value, onValue } = props;
   const reading = useReading({
     value: value.amount,
     onValue: (amount) => onValue({ ...value, amount }),
-    read: (text) => readAmount(text, minorDigits(value.currency)),
+    read: (text) => readMoney(text, value.currency, minorDigits(value.currency), locales),
     print: (amount) => printed({ amount, currency: value.currency }),
     ask: words.amount.ask,
     fault: props.fault,

@@ -15,31 +15,39 @@ const trueMinus = (part: Intl.NumberFormatPart) => (part.type === "minusSign" ? 
 
 const noon = (iso: string) => new Date(`${iso}T12:00:00Z`);
 
+/** The locale with the figures 0 to 9 and the calendar that the workbook counts in, so that fields can read them back. */
+const plainLocale = (locale: string | undefined): Intl.Locale =>
+  new Intl.Locale(locale ?? new Intl.NumberFormat().resolvedOptions().locale, {
+    numberingSystem: "latn",
+    calendar: "gregory",
+  });
+
 /**
  * The printer of numbers, money and dates for one locale.
  * Amounts are decimal text; their number of decimals comes from ISO 4217, never from Intl.
  */
 export function formatter(locale: string | undefined) {
-  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-  const day = new Intl.DateTimeFormat(locale, {
+  const plain = plainLocale(locale);
+  const whole = new Intl.NumberFormat(plain, { maximumFractionDigits: 0 });
+  const day = new Intl.DateTimeFormat(plain, {
     day: "numeric",
     month: "short",
     year: "numeric",
     timeZone: "UTC",
   });
-  const shortDay = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", timeZone: "UTC" });
-  const longDay = new Intl.DateTimeFormat(locale, {
+  const shortDay = new Intl.DateTimeFormat(plain, { day: "numeric", month: "short", timeZone: "UTC" });
+  const longDay = new Intl.DateTimeFormat(plain, {
     weekday: "long",
     day: "numeric",
     month: "long",
     year: "numeric",
     timeZone: "UTC",
   });
-  const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric", timeZone: "UTC" });
-  const time = new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" });
+  const month = new Intl.DateTimeFormat(plain, { month: "long", year: "numeric", timeZone: "UTC" });
+  const time = new Intl.DateTimeFormat(plain, { hour: "2-digit", minute: "2-digit" });
 
   const moneyFormat = (currency: string, sign: Sign, code: boolean) =>
-    new Intl.NumberFormat(locale, {
+    new Intl.NumberFormat(plain, {
       ...(code ? { style: "currency", currency, currencyDisplay: "code" } : { style: "decimal" }),
       minimumFractionDigits: minorDigits(currency),
       maximumFractionDigits: minorDigits(currency),
@@ -64,7 +72,7 @@ export function formatter(locale: string | undefined) {
 
     /** A number that is no money: up to `digits` decimals, or exactly as many with `fixed`. */
     number: (value: number | string, digits = 0, fixed = false): string =>
-      new Intl.NumberFormat(locale, {
+      new Intl.NumberFormat(plain, {
         maximumFractionDigits: digits,
         minimumFractionDigits: fixed ? digits : 0,
       })

@@ -16,7 +16,8 @@ const lookalikes: ReadonlyMap<string, string> = new Map([
  * @returns decimal text without sign, such as "1234.5"
  */
 export function readAmount(written: string, digits: number): Reading {
-  const text = written.trim().replaceAll(/[\s\u00a0\u202f'’]/g, "");
+  // Full-width figures and marks, as Japanese keyboards write them, are figures and marks.
+  const text = written.normalize("NFKC").replaceAll(/[\s'’]/g, "");
   if (text === "") return { kind: "empty" };
   if (/^[-\u2212]/.test(text)) return fault(words.amount.negative);
   const strange = [...text].find((sign) => !/[\d.,]/.test(sign));
@@ -58,3 +59,41 @@ const ungrouped = (text: string): string => text.replaceAll(/[.,]/g, "");
 
 /** Without leading noughts and without a bare mark at the end: "007." is "7". */
 const plain = (text: string): string => text.replace(/^0+(?=\d)/, "").replace(/\.$/, "");
+
+/** What a currency is called beside an amount: its code, and the signs that it has in these locales. */
+function namesOf(currency: string, locales: readonly (string | undefined)[]): readonly string[] {
+  const signs = locales.flatMap((locale) =>
+    (["symbol", "narrowSymbol"] as const).map((currencyDisplay) => {
+      const printer = new Intl.NumberFormat(locale, { style: "currency", currency, currencyDisplay });
+      return printer.formatToParts(0).find(({ type }) => type === "currency")?.value ?? currency;
+    }),
+  );
+  return [...new Set([currency, ...signs])].map((name) => name.normalize("NFKC").toLowerCase());
+}
+
+/** Figures, with what stands before and after them: "SEK 49", "49 kr.", "49:-". */
+const aroundFigures = /^([^\d\u2212-]*?)\s*([\d.,].*?)\s*([:,.]-|[^\d.,:]*\.?)$/u;
+
+/**
+ * Reads an amount of money, also with its currency beside it ("49 kr", "SEK 49", "49:-", "12:50"). The name of
+ * another currency is a fault: nothing is converted by the way.
+ * @param locales whose signs for the currency are known
+ */
+export function readMoney(
+  written: string,
+  currency: string,
+  digits: number,
+  locales: readonly (string | undefined)[],
+): Reading {
+  const text = written.normalize("NFKC").trim();
+  const [, before = "", figures = text, after = ""] = aroundFigures.exec(text) ?? [];
+  const names = namesOf(currency, locales);
+  const isNamed = [before, after].every((beside) => {
+    const name = beside.trim().toLowerCase();
+    return (
+      name === "" || /^[:,.]-$/.test(name) || names.some((known) => known === name || `${known}.` === name)
+    );
+  });
+  if (!isNamed) return readAmount(written, digits);
+  return readAmount(figures.replace(/^(\d+):(\d{2})$/, "$1.$2"), digits);
+}

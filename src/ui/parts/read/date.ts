@@ -1,98 +1,116 @@
 import { isDate, isPeriod } from "../../../engine/record/index.ts";
 import { words } from "../../words/index.ts";
+import { asName, type CalendarNames } from "./calendar-names.ts";
 import { fault, type Reading, value } from "./reading.ts";
 
-/** What month names are known by: English and the reader's own language, whole and short. */
-export type MonthNames = ReadonlyMap<string, number>;
+const two = (figure: number): string => String(figure).padStart(2, "0");
 
-const bare = (name: string): string => name.toLowerCase().replaceAll(".", "");
+/** A figure or a month name. A name that two languages give to different months has both. */
+type Piece = Readonly<{ figures: readonly number[]; width: number; isName: boolean }>;
 
-/** Month names of the given locales, in lower case without points, to 1–12. */
-export function monthNames(locales: readonly string[]): MonthNames {
-  const names = new Map<string, number>();
-  for (const locale of locales) {
-    for (const month of ["long", "short"] as const) {
-      const printer = new Intl.DateTimeFormat(locale, { month, day: "numeric", timeZone: "UTC" });
-      for (let index = 0; index < 12; index += 1) {
-        const parts = printer.formatToParts(new Date(Date.UTC(2026, index, 1)));
-        const name = bare(parts.find((part) => part.type === "month")?.value ?? "");
-        // Some languages print months as figures ("4月"); figures are read as figures, not as names.
-        if (/^\p{L}{3,}$/u.test(name)) names.set(name, index + 1);
-      }
-    }
-  }
-  return names;
+type Written = Readonly<{ pieces: readonly Piece[]; weekdays: readonly number[] | null }>;
+
+/** Words that stand between the pieces of a date: ordinal endings and small words. */
+const ignored = new Set(
+  "st nd rd th of the on de del den d le la der am e a er re ère r roku года г dia o".split(" "),
+);
+
+/** Figures, and words that may be joined by a point, a hyphen or a joiner that is not seen. */
+const parts = /\d+|[\p{L}\p{M}]+(?:[.\u200c-]+[\p{L}\p{M}]+)*/gu;
+
+/** A name as it stands, without its article, and without the marks that an East Asian date writes into one with it. */
+function formsOf(word: string): readonly string[] {
+  const name = asName(word);
+  const marks = /^[年月日년월일]*/u.exec(name)?.[0].length ?? 0;
+  const shorter = Array.from({ length: marks + 1 }, (_, cut) => name.slice(cut));
+  return [...shorter, name.replace(/en$/, "")];
 }
 
-const two = (figure: number): string => String(figure).padStart(2, "0");
-const iso = (year: number, month: number, day: number): string => `${year}-${two(month)}-${two(day)}`;
+const lookUp = <T>(names: ReadonlyMap<string, T>, forms: readonly string[]): T | undefined =>
+  forms.map((form) => names.get(form)).find((found) => found !== undefined);
+
+const isIgnored = (form: string): boolean => form === "" || ignored.has(form);
+
+/** The figures, month names and weekday of a text in their order; null when anything else is in it. */
+function partsOf(text: string, { months, weekdays }: CalendarNames): Written | null {
+  const pieces: Piece[] = [];
+  let day: readonly number[] | null = null;
+  // Full-width figures, as Japanese keyboards write them, are figures.
+  for (const [part] of text.normalize("NFKC").matchAll(parts)) {
+    if (/^\d/.test(part)) {
+      pieces.push({ figures: [Number(part)], width: part.length, isName: false });
+      continue;
+    }
+    const forms = formsOf(part);
+    const month = months.get(forms[0] ?? "");
+    const weekday = lookUp(weekdays, forms);
+    if (month) pieces.push({ figures: month, width: 0, isName: true });
+    else if (weekday) day = weekday;
+    else if (!forms.some(isIgnored)) return null;
+  }
+  return { pieces, weekdays: day };
+}
+
+type Day = Readonly<{ year: Piece; month: Piece; date: Piece }>;
+
+/** Which piece is what, in each way that the text can be taken. */
+function ordersOf(pieces: readonly [Piece, Piece, Piece], hasPoints: boolean): readonly Day[] {
+  const [a, b, c] = pieces;
+  const [dayFirst, monthFirst] = [
+    { date: a, month: b, year: c },
+    { month: a, date: b, year: c },
+  ];
+  const yearFirst = { year: a, month: b, date: c };
+  if (pieces.filter(({ isName }) => isName).length > 1 || c.isName) return [];
+  if (a.isName) return [monthFirst];
+  if (a.width === 4) return [yearFirst];
+  return b.isName || hasPoints ? [dayFirst] : [dayFirst, monthFirst];
+}
+
+const isoOf = ({ year, month, date }: Day): readonly string[] =>
+  month.figures
+    .map((figure) => `${year.figures[0]}-${two(figure)}-${two(date.figures[0] ?? 0)}`)
+    .filter(isDate);
+
+const weekdayOf = (iso: string): number => new Date(`${iso}T12:00:00Z`).getUTCDay();
 
 /**
- * Reads a day as people write it: 2026-04-30, 30 April 2026, April 30 2026, 30.4.2026, 30/4/2026.
- * With slashes or hyphens either figure may be the day; where both readings exist the two are offered.
- * Points are read day first (common practice, no source).
+ * Reads a day as people write it: 2026-04-30, 30 April 2026, April 30 2026, 30.4.2026, 30/4/2026, 2026年4月30日.
+ * With slashes, hyphens or spaces either figure may be the day; where both readings exist the two are offered.
+ * Points are read day first (common practice, no source). A weekday that is named has to be that day's.
  * @returns ISO 8601 text, `YYYY-MM-DD`
  */
-export function readDate(written: string, names: MonthNames): Reading {
+export function readDate(written: string, names: CalendarNames): Reading {
   const text = written.trim();
   if (text === "") return { kind: "empty" };
-  const [first, second, third] = figuresAndNames(text, names);
-  if (first === undefined || second === undefined) return fault(words.date.unread);
-  if (third === undefined) return fault(words.date.noYear);
-  if (figuresAndNames(text, names).length > 3) return fault(words.date.unread);
-  return readPieces([first, second, third], text);
+  const read = partsOf(text, names);
+  const [first, second, third] = read?.pieces ?? [];
+  if (!read || !first || !second || read.pieces.length > 3) return fault(words.date.unread);
+  if (!third) return fault(words.date.noYear);
+  const orders = ordersOf([first, second, third], text.includes("."));
+  if (orders.length === 0) return fault(words.date.unread);
+  if (orders.every(({ year }) => year.width !== 4)) return fault(words.date.shortYear);
+  const days = [...new Set(orders.flatMap(isoOf))].filter(
+    (iso) => read.weekdays?.includes(weekdayOf(iso)) ?? true,
+  );
+  return readingOf(days, words.date.noSuchDay(text));
 }
 
-/** Words that stand between the pieces of a date: ordinal endings, small words, and the marks of East Asian dates. */
-const ignored = /^(st|nd|rd|th|of|de|den|le|der|[年月日년월일])$/i;
-
-type Piece = Readonly<{ figure: number; width: number; isName: boolean }>;
-
-/** The figures and month names of a text in their order; empty when anything else is in it. */
-function figuresAndNames(text: string, names: MonthNames): readonly Piece[] {
-  const pieces = text.match(/\d+|\p{L}+/gu) ?? [];
-  const read = pieces
-    .filter((piece) => !ignored.test(piece))
-    .map((piece) => {
-      if (/^\d/.test(piece)) return { figure: Number(piece), width: piece.length, isName: false };
-      const month = names.get(bare(piece));
-      return month === undefined ? null : { figure: month, width: 0, isName: true };
-    });
-  return read.some((piece) => piece === null) ? [] : read.filter((piece) => piece !== null);
+function readingOf(values: readonly string[], none: string): Reading {
+  const [only] = values;
+  if (only === undefined) return fault(none);
+  return values.length === 1 ? value(only) : { kind: "ask", values };
 }
 
-function readPieces([a, b, c]: readonly [Piece, Piece, Piece], text: string): Reading {
-  if (a.isName && !b.isName) return day(c, a, b, text);
-  if (b.isName) return a.width === 4 ? day(a, b, c, text) : day(c, b, a, text);
-  if (a.isName || c.isName) return fault(words.date.unread);
-  if (a.width === 4) return day(a, b, c, text);
-  if (text.includes(".")) return day(c, b, a, text);
-  return eitherWay(a, b, c, text);
-}
-
-function eitherWay(a: Piece, b: Piece, year: Piece, text: string): Reading {
-  const dayFirst = day(year, b, a, text);
-  const monthFirst = day(year, a, b, text);
-  if (dayFirst.kind !== "value") return monthFirst;
-  if (monthFirst.kind !== "value" || monthFirst.value === dayFirst.value) return dayFirst;
-  return { kind: "ask", values: [dayFirst.value, monthFirst.value] };
-}
-
-function day(year: Piece, month: Piece, date: Piece, text: string): Reading {
-  if (year.width !== 4) return fault(words.date.shortYear);
-  const read = iso(year.figure, month.figure, date.figure);
-  return isDate(read) ? value(read) : fault(words.date.noSuchDay(text));
-}
-
-/** Reads a month: April 2026, 2026-04, 4/2026. @returns ISO 8601 text, `YYYY-MM` */
-export function readMonth(written: string, names: MonthNames): Reading {
+/** Reads a month: April 2026, 2026-04, 4/2026, 2026年4月. @returns ISO 8601 text, `YYYY-MM` */
+export function readMonth(written: string, names: CalendarNames): Reading {
   const text = written.trim();
   if (text === "") return { kind: "empty" };
-  const pieces = figuresAndNames(text, names);
+  const pieces = partsOf(text, names)?.pieces ?? [];
   const year = pieces.find((piece) => piece.width === 4);
   const month = pieces.find((piece) => piece !== year);
   if (!month || pieces.length > 2) return fault(words.date.unreadMonth);
   if (!year) return fault(pieces.length === 2 ? words.date.shortYear : words.date.noYear);
-  const read = `${year.figure}-${two(month.figure)}`;
-  return isPeriod(read) ? value(read) : fault(words.date.unreadMonth);
+  const months = month.figures.map((figure) => `${year.figures[0]}-${two(figure)}`).filter(isPeriod);
+  return readingOf(months, words.date.unreadMonth);
 }
