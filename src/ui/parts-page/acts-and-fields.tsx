@@ -60,6 +60,7 @@ function Buttons() {
 
 function TextFields() {
   const [place, setPlace] = useState<string | null>(texts.kept);
+  const [kind, setKind] = useState<string | null>(null);
   const [find, setFind] = useState("");
   const [wrong, setWrong] = useState("4.9O");
   return (
@@ -71,6 +72,12 @@ function TextFields() {
           onValue={setPlace}
           takesNew
           options={texts.places.map((label) => ({ value: label, label }))}
+        />
+        <Chooser
+          label={texts.kind}
+          value={kind}
+          onValue={setKind}
+          options={texts.kinds.map((label) => ({ value: label, label }))}
         />
         <Field label={texts.find} hint={texts.findHint} value={find} onValue={setFind} />
         <Field

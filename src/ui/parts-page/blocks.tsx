@@ -11,6 +11,7 @@ import {
   notify,
   Section,
 } from "../parts/index.ts";
+import { words } from "../words/index.ts";
 import styles from "./parts-page.module.css";
 import { sheet } from "./sheet-words.ts";
 
@@ -46,6 +47,7 @@ export function Blocks() {
           {texts.faultText}
         </Fault>
         <NoticeBar text={texts.notice} undo={() => notify(texts.back)} onClose={() => undefined} />
+        <SavedStates />
         <Acts>
           <Button onClick={() => setOpen(true)}>{texts.open}</Button>
           <Button onClick={() => notify(texts.notice, () => notify(texts.back))}>{texts.tell}</Button>
@@ -71,6 +73,22 @@ export function Blocks() {
     </Section>
   );
 }
+
+const { saved, saving, failed, readOnly } = words.saving;
+
+const SavedStates = () => (
+  <div>
+    <p>{texts.saved}</p>
+    <ul className={styles.saved}>
+      <li>{saved(texts.savedAt)}</li>
+      <li>{saving}</li>
+      <li>
+        <strong>{failed}</strong>
+      </li>
+      <li>{readOnly}</li>
+    </ul>
+  </div>
+);
 
 const theFaults = ["parts-price", "parts-opened"].map((field, index) => ({
   field,

@@ -22,6 +22,10 @@ export const sheet = {
     title: "Swatches, by family",
     note: "Same item, same marks: the seed is its id. At 24 px only the gesture is left.",
   },
+  sizes: {
+    title: "Swatches, large",
+    note: "At 600 px the grain grows with the root of the height, so a stroke stays a stroke.",
+  },
   pairs: {
     title: "Pairs",
     note: "Where both halves are one family they share one hand: only the colour changes at the seam.",
@@ -57,6 +61,8 @@ export const sheet = {
     whyText: "0.76 for the traits, then × 0.70: a marker doing a brush’s work. All known on both sides.",
     where: "Where it is kept",
     kept: "blue tin",
+    kind: "Kind",
+    kinds: ["gouache", "colour pencil", "liner"],
     places: ["blue tin", "cup, left", "flat shelf", "roll, rows 1 and 2", "window drawer"],
     find: "Find in the stash",
     findHint: "a name, a colour, a place",
@@ -128,8 +134,20 @@ export const sheet = {
     ],
     openedRow: "EUR 66.00 for three kits; the border charges nothing.",
   },
+  pictures: {
+    title: "Picture of worth",
+    note: "Hatched, solid and open: the three bars are told apart without colour.",
+    caption: "SEK. The bar runs from the least to the most; its stroke is the likely total.",
+    text: "At list price 286.50, at shop price 240.66, only what I would use 197.69; a month costs 214.60.",
+    list: "At list price",
+    street: "At shop price",
+    wanted: "Only what I would use",
+    tier: "Month by month",
+  },
   blocks: {
     title: "Dialog, notice, empty, fault",
+    saved: "What stands at the head once something has changed",
+    savedAt: "21:14",
     open: "Open the dialog",
     dialogTitle: "Restore the copy of 3 May?",
     dialogText:

@@ -31,6 +31,23 @@ export function Swatches() {
   );
 }
 
+/** A stroke, a wash and a grain as large as a card shows them. */
+export function LargeSwatches() {
+  const large = examples.filter(({ name }) => ["Gouache", "Watercolour", "Soft pastel"].includes(name));
+  return (
+    <Section title={sheet.sizes.title} note={sheet.sizes.note}>
+      <ul className={styles.large}>
+        {large.map((supply) => (
+          <li key={supply.name}>
+            <Swatch item={{ id: supply.name, supply }} width={600} height={150} />
+            {supply.name}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
 /** Kit and stand-in as one swatch. */
 export function Pairs() {
   return (
