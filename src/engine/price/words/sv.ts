@@ -26,7 +26,7 @@ export const priceWords: typeof en = {
   here: "här",
   inMarket: (name) => `i ${name}`,
   elsewhere: "någon annanstans",
-  everywhere: "på alla marknader",
+  everywhere: "överallt",
 
   source: (price, day, tax, rate) =>
     [
