@@ -1,7 +1,8 @@
-import { type Colour, labOf, plainName } from "../../../engine/colour/index.ts";
+import { type Colour, labOf } from "../../../engine/colour/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import {
   type Family,
+  isGuessedColour,
   type KnownNames,
   type LineReading,
   type Piece,
@@ -9,8 +10,10 @@ import {
   type Supply,
 } from "../../../engine/supply/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
+import { language } from "../../../store/index.ts";
 import { asFamily } from "../../supply-form/view/change-family.ts";
 import { hasColour, traitField, traitLabel, valueWord } from "../../supply-form/view/trait-fields.ts";
+import { plainName } from "../../words/engine.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { supplyWords } from "../../words/supply.ts";
 
@@ -82,7 +85,7 @@ function stands(fix: Fix, { pieces, supply }: LineReading): boolean {
 const fixed = (supply: Supply, fix: Fix): Supply =>
   isFamilyFix(fix) ? asFamily(supply, fix.family) : setField(supply, fix.path, fix.value);
 
-function wordsOf(fix: Fix): string {
+function wordsOf(fix: Fix, family: Family): string {
   if (isFamilyFix(fix)) return supplyWords.families[fix.family];
   const label = traitLabel(fix.path.at(-1) ?? "");
   const value =
@@ -93,7 +96,7 @@ function wordsOf(fix: Fix): string {
       : Array.isArray(fix.value)
         ? fix.value.join(", ")
         : typeof fix.value === "string"
-          ? valueWord(fix.path.at(-1) ?? "", fix.value)
+          ? valueWord(family, fix.path.at(-1) ?? "", fix.value)
           : supplyWords.notSaid;
   return `${label.toLowerCase()}: ${value}`;
 }
@@ -113,13 +116,15 @@ function stretchesOf(text: string, pieces: readonly Piece[]): readonly Stretch[]
 }
 
 /** What stands under the swatch: how it is drawn, or where its colour is from. */
-function captionOf(supply: Supply, isFixed: boolean): string {
+function captionOf(supply: Supply): string {
   if (supply.family === "paper") return words.drawnPaper;
-  if (supply.family === "liner" && supply.traits?.widthMm) return words.drawnLine;
   const lab = labOf(supply.colour);
+  const guessed = lab && isGuessedColour(supply.colour) ? words.drawnColour(plainName(lab)) : null;
+  if (supply.family === "liner" && supply.traits?.widthMm) {
+    return guessed ? `${words.drawnLine}; ${guessed}` : words.drawnLine;
+  }
   if (!lab) return supply.colour?.name ? words.drawnNone : "";
-  const name = plainName(lab);
-  return supply.colour?.name && !isFixed ? words.drawnColour(name) : words.drawnGiven(name);
+  return guessed ?? words.drawnGiven(plainName(lab));
 }
 
 function asked(reading: LineReading, supply: Supply): EntryView["asks"] {
@@ -132,14 +137,13 @@ function asked(reading: LineReading, supply: Supply): EntryView["asks"] {
 /** A typed line as it was understood, with what the person put right; null while nothing is written. */
 export function entryView(text: string, known: KnownNames, fixes: readonly Fix[]): EntryView | null {
   if (text.trim() === "") return null;
-  const reading: LineReading = readLine(text, known);
+  const reading: LineReading = readLine(text, known, language);
   const standing = fixes.filter((fix) => stands(fix, reading));
   const supply = standing.reduce(fixed, reading.supply);
   const pieces = reading.pieces.map((piece) => {
     const fix = standing.find(({ field }) => field === piece.field);
-    return fix && fix.field !== "colour" ? { ...piece, reads: wordsOf(fix) } : piece;
+    return fix && fix.field !== "colour" ? { ...piece, reads: wordsOf(fix, supply.family) } : piece;
   });
-  const isColourFixed = standing.some(({ field }) => field.startsWith("colour"));
   return {
     qty: reading.qty,
     supply,
@@ -150,7 +154,7 @@ export function entryView(text: string, known: KnownNames, fixes: readonly Fix[]
     notSaid: reading.notSaid.length > 0 ? words.notSaid(reading.notSaid.join(", ")) : words.allSaid,
     kept: reading.leftover.length > 0 ? words.kept(reading.leftover.join(", ")) : null,
     understood: words.understood(pieces.map((piece) => words.reading(piece.text, piece.reads)).join("; ")),
-    caption: captionOf(supply, isColourFixed),
+    caption: captionOf(supply),
   };
 }
 
