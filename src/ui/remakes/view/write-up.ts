@@ -1,6 +1,6 @@
 import type { Language } from "../../../engine/record/index.ts";
 import { type Remake, textLanguage } from "../../../engine/workbook/index.ts";
-import { reportedMarkets, valueKit } from "../../../engine/worth/index.ts";
+import { reportedMarkets } from "../../../engine/worth/index.ts";
 import {
   asCsv,
   asHtml,
@@ -13,6 +13,7 @@ import {
   writeupOf,
 } from "../../../engine/writeup/index.ts";
 import { language as pageLanguage } from "../../../store/index.ts";
+import { valueKit } from "../../words/engine.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { kitTitle, type Subject } from "./solve.ts";
