@@ -6,7 +6,11 @@ import { wordsIn as matchWords } from "../../../src/engine/match/words/index.ts"
 import { wordsIn as priceWords } from "../../../src/engine/price/words/index.ts";
 import { families, traitsByFamily, valueWord } from "../../../src/engine/supply/index.ts";
 import { wordsIn as supplyWords } from "../../../src/engine/supply/words/index.ts";
-import * as bound from "../../../src/ui/words/engine.ts";
+import * as colour from "../../../src/ui/words/engine/colour.ts";
+import * as match from "../../../src/ui/words/engine/match.ts";
+import * as price from "../../../src/ui/words/engine/price.ts";
+import * as supply from "../../../src/ui/words/engine/supply.ts";
+import * as worth from "../../../src/ui/words/engine/worth.ts";
 
 /** What a text function is asked with here, where plain letters will not do. */
 const samples: Readonly<Record<string, readonly unknown[]>> = {
@@ -88,6 +92,7 @@ describe("the value of a trait", () => {
 
 describe("screens", () => {
   const house = "src/ui";
+  const bound = { ...colour, ...match, ...price, ...supply, ...worth };
   const files = readdirSync(house, { recursive: true, encoding: "utf8" }).filter((path) =>
     /\.tsx?$/.test(path),
   );

@@ -5,7 +5,7 @@ import type { Workbook } from "../../../engine/workbook/index.ts";
 import { type Kit, reportedMarkets } from "../../../engine/worth/index.ts";
 import { kitTitle } from "../../remakes/view/solve.ts";
 import { deskWords } from "../../words/desk.ts";
-import { estimateLine } from "../../words/engine.ts";
+import { estimateLine } from "../../words/engine/price.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { underWay } from "./next.ts";
 

@@ -13,7 +13,7 @@ import type { Workbook } from "../../../engine/workbook/index.ts";
 import { language } from "../../../store/index.ts";
 import { asFamily } from "../../supply-form/view/change-family.ts";
 import { hasColour, traitField, traitLabel, valueWord } from "../../supply-form/view/trait-fields.ts";
-import { plainName } from "../../words/engine.ts";
+import { plainName } from "../../words/engine/colour.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { supplyWords } from "../../words/supply.ts";
 

@@ -3,7 +3,7 @@ import type { Line } from "../../../engine/price/index.ts";
 import type { Supply } from "../../../engine/supply/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { hasColour } from "../../supply-form/view/trait-fields.ts";
-import { factsOf } from "../../words/engine.ts";
+import { factsOf } from "../../words/engine/supply.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { type Told, toldOf } from "./claims.ts";

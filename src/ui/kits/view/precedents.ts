@@ -2,7 +2,7 @@ import type { Money } from "../../../engine/money/index.ts";
 import { type Line, possiblePrecedents } from "../../../engine/price/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
-import { estimateLine } from "../../words/engine.ts";
+import { estimateLine } from "../../words/engine/price.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { factsText } from "./line-rows.ts";

@@ -3,7 +3,7 @@ import type { Estimate, Line, LineEstimate } from "../../../engine/price/index.t
 import type { Fault } from "../../../engine/record/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { type Kit, type Market, reportedMarkets } from "../../../engine/worth/index.ts";
-import { estimateLine } from "../../words/engine.ts";
+import { estimateLine } from "../../words/engine/price.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { factsText } from "./line-rows.ts";

@@ -1,6 +1,6 @@
 import { deltaE2000, hexFromLab, type Lab, labOf } from "../../../engine/colour/index.ts";
 import type { Supply } from "../../../engine/supply/index.ts";
-import { missWords, plainName } from "../../words/engine.ts";
+import { missWords, plainName } from "../../words/engine/colour.ts";
 
 /** A kit line with what plays it: all that the picture asks of a row. */
 export type PlayedLine = Readonly<{

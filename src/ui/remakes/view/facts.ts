@@ -1,5 +1,5 @@
 import type { Supply } from "../../../engine/supply/index.ts";
-import { factsOf } from "../../words/engine.ts";
+import { factsOf } from "../../words/engine/supply.ts";
 import { format } from "../../words/index.ts";
 
 /** What is known of a supply, on one line: "tube, 15 ml, opaque". */

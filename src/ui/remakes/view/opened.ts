@@ -3,7 +3,8 @@ import type { Candidate, LineMatch, TraceRow } from "../../../engine/match/index
 import type { Line } from "../../../engine/price/index.ts";
 import { type StashItem, type Supply, sizeWords } from "../../../engine/supply/index.ts";
 import { valueWord } from "../../supply-form/view/trait-fields.ts";
-import { familyLabel, missWords, plainName, reasonLine, traitLabel } from "../../words/engine.ts";
+import { missWords, plainName } from "../../words/engine/colour.ts";
+import { familyLabel, reasonLine, traitLabel } from "../../words/engine/match.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { supplyWords } from "../../words/supply.ts";

@@ -1,7 +1,7 @@
 import type { Candidate, LineMatch, PickResult } from "../../../engine/match/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import type { StashItem, Supply } from "../../../engine/supply/index.ts";
-import { cutSentence, reasonLine, verdictWords } from "../../words/engine.ts";
+import { cutSentence, reasonLine, verdictWords } from "../../words/engine/match.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { factsText } from "./facts.ts";
 import { fewerHere } from "./how-many.ts";

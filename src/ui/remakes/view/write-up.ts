@@ -13,7 +13,7 @@ import {
   writeupOf,
 } from "../../../engine/writeup/index.ts";
 import { language as pageLanguage } from "../../../store/index.ts";
-import { valueKit } from "../../words/engine.ts";
+import { valueKit } from "../../words/engine/worth.ts";
 import { format } from "../../words/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import { kitTitle, type Subject } from "./solve.ts";

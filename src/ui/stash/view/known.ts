@@ -7,7 +7,8 @@ import {
   lightnessBand,
 } from "../../../engine/colour/index.ts";
 import type { StashItem } from "../../../engine/supply/index.ts";
-import { factsOf, plainName } from "../../words/engine.ts";
+import { plainName } from "../../words/engine/colour.ts";
+import { factsOf } from "../../words/engine/supply.ts";
 import { foldWords } from "../../words/fold-words.ts";
 import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";

@@ -1,5 +1,5 @@
 import { type Colour, hexFromLab, labOf, parseColour } from "../../../engine/colour/index.ts";
-import { plainName } from "../../words/engine.ts";
+import { plainName } from "../../words/engine/colour.ts";
 import { faultIn } from "../../words/faults.ts";
 import type { Read } from "./read-trait.ts";
 

@@ -1,5 +1,5 @@
 import { type Family, traitsByFamily } from "../../../engine/supply/index.ts";
-import { valueWord as engineWord } from "../../words/engine.ts";
+import { valueWord as engineWord } from "../../words/engine/supply.ts";
 import { supplyWords } from "../../words/supply.ts";
 
 /** How a trait is filled in. */

@@ -9,7 +9,7 @@ import {
   reportedMarkets,
   type Tier,
 } from "../../../engine/worth/index.ts";
-import { valueKit } from "../../words/engine.ts";
+import { valueKit } from "../../words/engine/worth.ts";
 import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { worthWords as words } from "../../words/worth.ts";
 
