@@ -37,11 +37,25 @@ function textsOf(node: unknown): readonly (readonly string[])[] {
 }
 
 const partNames = /^(problem|remedy|notice)$/;
-const makers = /^(fail|misfit|refuse|gone|atFile)$/;
 const checks = /^(refine|regex|minLength|maxLength|minimum|maximum|gt|gte|lt|lte|length)$/;
 
+/** Functions that are handed a fault's sentences, and which of their arguments those are. */
+type Makers = ReadonlyMap<string, readonly number[]>;
+
+const spokenParams = (made: unknown): readonly number[] =>
+  isNode(made)
+    ? [made.params].flat().flatMap((param, at) => (partNames.test(nameOf(param)) ? [at] : []))
+    : [];
+
+function makersIn(node: Node): readonly (readonly [string, readonly number[]])[] {
+  const made = node.type === "VariableDeclarator" ? node.init : node;
+  const here = spokenParams(made);
+  const inner = childrenOf(node).flatMap(makersIn);
+  return here.length > 0 && nameOf(node.id) !== "" ? [[nameOf(node.id), here], ...inner] : inner;
+}
+
 /** The sentences that one node makes: a fault's parts by their names, a fault's maker, or a schema's check. */
-function saidBy(node: Node): readonly (readonly string[])[] {
+function saidBy(node: Node, makers: Makers): readonly (readonly string[])[] {
   const { type } = node;
   if (type === "Property") return partNames.test(nameOf(node.key)) ? textsOf(node.value) : [];
   if (type === "VariableDeclarator") return partNames.test(nameOf(node.id)) ? textsOf(node.init) : [];
@@ -49,7 +63,8 @@ function saidBy(node: Node): readonly (readonly string[])[] {
   if (type !== "CallExpression") return [];
   const callee = nameOf(node.callee);
   const given = [node.arguments].flat();
-  if (makers.test(callee)) return given.slice(1).flatMap(textsOf);
+  const spoken = makers.get(callee);
+  if (spoken) return spoken.flatMap((at) => textsOf(given[at]));
   if (!checks.test(callee)) return [];
   return given
     .slice(1)
@@ -57,18 +72,26 @@ function saidBy(node: Node): readonly (readonly string[])[] {
     .flatMap((forms) => (forms[0] ?? "").split("; ").map((part) => [part]));
 }
 
-const sentencesIn = (node: Node): readonly (readonly string[])[] => [
-  ...saidBy(node),
-  ...childrenOf(node).flatMap(sentencesIn),
+const sentencesIn = (node: Node, makers: Makers): readonly (readonly string[])[] => [
+  ...saidBy(node, makers),
+  ...childrenOf(node).flatMap((child) => sentencesIn(child, makers)),
 ];
 
-/** Every sentence of a fault or a notice that the sources under `folder` can make, read from their syntax. */
-export function faultSentences(folder: string): readonly Sentence[] {
-  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+const treeOf = (file: string): readonly Node[] => {
+  const tree: unknown = parseAst(readFileSync(file, "utf8"), { lang: "ts" });
+  return isNode(tree) ? [tree] : [];
+};
+
+/** Every sentence of a fault or a notice that the sources under these folders can make, read from their syntax. */
+export function faultSentences(folders: readonly string[]): readonly Sentence[] {
+  const files = folders
+    .flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: "utf8" }).map((path) => `${folder}/${path}`),
+    )
     .filter((path) => path.endsWith(".ts"))
-    .flatMap((path) => {
-      const file = `${folder}/${path}`;
-      const tree: unknown = parseAst(readFileSync(file, "utf8"), { lang: "ts" });
-      return isNode(tree) ? sentencesIn(tree).map((forms) => ({ file, forms })) : [];
-    });
+    .map((file) => ({ file, trees: treeOf(file) }));
+  const makers = new Map(files.flatMap(({ trees }) => trees.flatMap(makersIn)));
+  return files.flatMap(({ file, trees }) =>
+    trees.flatMap((tree) => sentencesIn(tree, makers)).map((forms) => ({ file, forms })),
+  );
 }
