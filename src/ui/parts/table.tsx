@@ -1,5 +1,6 @@
 import { Fragment, type ReactNode } from "react";
 import { classes } from "./classes.ts";
+import { Opening } from "./opening.tsx";
 import styles from "./table.module.css";
 
 export type Column<Row> = Readonly<{
@@ -103,7 +104,7 @@ function BodyRow<Row>({ row, columns, keyOf, current, opened }: Props<Row> & Rea
       {below && (
         <tr {...roles.row} className={styles.openedRow}>
           <td {...roles.cell} className={styles.opened} colSpan={columns.length}>
-            {below}
+            <Opening>{below}</Opening>
           </td>
         </tr>
       )}

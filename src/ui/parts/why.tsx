@@ -2,6 +2,7 @@ import { type ReactNode, useId, useState } from "react";
 import { words } from "../words/index.ts";
 import { Button } from "./button.tsx";
 import { classes } from "./classes.ts";
+import { Opening } from "./opening.tsx";
 import styles from "./why.module.css";
 
 /** What `useWhy` hands out: the state that a button and what it opens share. */
@@ -43,8 +44,12 @@ type OpenedProps = Readonly<{ why: WhyState; children: ReactNode; bare?: boolean
 /** What a `why?` opens: on the ground behind, from the double rule to the fore-edge; `bare` without that ground. */
 export function Opened({ why, children, bare = false }: OpenedProps) {
   return (
-    <div id={why.panelId} hidden={!why.open} className={classes(!bare && styles.opened)}>
-      {why.open && children}
+    <div id={why.panelId} hidden={!why.open}>
+      {why.open && (
+        <Opening>
+          <div className={classes(!bare && styles.opened)}>{children}</div>
+        </Opening>
+      )}
     </div>
   );
 }
@@ -59,8 +64,12 @@ export function Why({
   return (
     <div className={styles.why}>
       <WhyButton why={why} about={about} {...(label === undefined ? {} : { label })} />
-      <div id={why.panelId} hidden={!why.open} className={styles.inPlace}>
-        {why.open && children}
+      <div id={why.panelId} hidden={!why.open}>
+        {why.open && (
+          <Opening>
+            <div className={styles.inPlace}>{children}</div>
+          </Opening>
+        )}
       </div>
     </div>
   );

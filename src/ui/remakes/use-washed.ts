@@ -1,11 +1,10 @@
 import { useEffect, useRef, useState } from "react";
+import { isStill } from "../parts/is-still.ts";
 
 const washMs = 600;
 const stillMs = 1_500;
 
 const none: ReadonlySet<string> = new Set();
-
-const isStill = (): boolean => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
 /**
  * The lines that something else plays than a moment ago: they get a wash that fades, or stays a while and goes

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { Beside, Button, classes } from "../../parts/index.ts";
+import { Opening } from "../../parts/opening.tsx";
 import { Swatch } from "../../swatch/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import type { LineRow } from "../view/line-rows.ts";
@@ -39,7 +40,11 @@ export function LineItem({ kit, row, open, onToggle }: Props) {
         </div>
       </Beside>
       <div id={panel} hidden={!open}>
-        {open && <LineEditor kit={kit} line={row.line} onGone={onToggle} />}
+        {open && (
+          <Opening>
+            <LineEditor kit={kit} line={row.line} onGone={onToggle} />
+          </Opening>
+        )}
       </div>
     </li>
   );

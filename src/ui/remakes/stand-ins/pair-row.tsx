@@ -11,6 +11,7 @@ import type { StashOption } from "../view/stash-options.ts";
 import { Mine } from "./mine.tsx";
 import { OpenedRow } from "./opened-row.tsx";
 import styles from "./rows.module.css";
+import { useAfterSlide } from "./use-after-slide.ts";
 
 type Props = Readonly<{
   row: RowView;
@@ -38,6 +39,7 @@ export function PairRow(props: Props) {
     if (!why.open) why.toggle();
     setTimeout(() => document.getElementById(chooserId)?.focus()); // once the panel is there
   };
+  const near = useAfterSlide({ figure: row.figure, words: row.near }, row.standIn?.item.id ?? null);
   const notes = row.notes.map((note) => <p key={note}>{note}</p>);
   return (
     // Capturing: whatever is done inside a row is about that row.
@@ -62,7 +64,7 @@ export function PairRow(props: Props) {
           </div>
           <Mine {...props} onPickAnyway={pickAnyway} />
           <div className={styles.near}>
-            <Nearness figure={row.figure} words={row.near} />
+            <Nearness {...near} />
           </div>
         </div>
       </Beside>
