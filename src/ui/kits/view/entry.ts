@@ -87,16 +87,17 @@ const fixed = (supply: Supply, fix: Fix): Supply =>
 
 function wordsOf(fix: Fix, family: Family): string {
   if (isFamilyFix(fix)) return supplyWords.families[fix.family];
-  const label = traitLabel(fix.path.at(-1) ?? "");
+  const trait = fix.path.at(-1) ?? "";
+  const label = traitLabel(trait);
   const value =
     typeof fix.value === "boolean"
       ? fix.value
         ? supplyWords.yes
         : supplyWords.no
       : Array.isArray(fix.value)
-        ? fix.value.join(", ")
+        ? fix.value.map((one) => valueWord(family, trait, String(one))).join(", ")
         : typeof fix.value === "string"
-          ? valueWord(family, fix.path.at(-1) ?? "", fix.value)
+          ? valueWord(family, trait, fix.value)
           : supplyWords.notSaid;
   return `${label.toLowerCase()}: ${value}`;
 }
