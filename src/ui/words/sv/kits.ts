@@ -99,7 +99,7 @@ export const kitsWords: typeof en = {
     label: (number) => `Rad ${number}, så som du skulle säga den`,
     hint: "Skriv det som du skulle säga det. Klistra in en hel lista om du har en.",
     example: "2 tuber gouache mossa 15 ml",
-    note: "Retur lägger till raden. Tabb går genom dess bitar.",
+    note: "Enter lägger till raden. Tabb går genom bitarna.",
     add: (number) => `Lägg till rad ${number}`,
     notYet: "Skriv först vad det är",
     notSaid: (names) => `Inte sagt, så det står öppet: ${names}.`,

@@ -139,11 +139,11 @@ export const remakeWords: typeof en = {
     chooseFrom: "Ur hela förrådet",
     chooseAgain: "Låt det väljas på nytt",
     chooseAllAgain: "Låt allt väljas på nytt",
-    next: (name, figure, cost) => `Näst bäst: ${name}, ${figure}; ${cost}.`,
+    next: (name, figure, cost) => `Nästa: ${name}, ${figure}; ${cost}.`,
     costs: (less) => (less === 0 ? "lika nära" : lessOf(less)),
     costsApart: (here, all, lines) =>
       `${lessOf(here)} här, ${lessOf(all)} på ${lines === 2 ? "båda" : `alla ${spelled(lines)}`}`,
-    nextPlain: (name, figure) => `Näst bäst: ${name}, ${figure}.`,
+    nextPlain: (name, figure) => `Nästa: ${name}, ${figure}.`,
     swap: "byt",
     swapFor: (name) => `, ${name}`,
     yours: "Ditt val.",
