@@ -9,31 +9,46 @@ import { expect, test } from "./with-sample.ts";
 /** Something that moved: what of it, for how long, and whether it was over when watching ended. */
 type Moved = Readonly<{ what: string; lasts: number; isOver: boolean }>;
 
-/** Presses an element, and looks at every frame for a while at what moves on the page. */
-const pressAndWatch = (target: Locator, forMs: number): Promise<readonly Moved[]> =>
-  target.evaluate(async (element, watchedMs) => {
-    const seen = new Set<Animation>();
+declare global {
+  /** Everything that has moved on the page since it was watched. */
+  var moved: Set<Animation>;
+}
+
+/** From here on every frame of the page is looked at. */
+const watchMotion = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    globalThis.moved = new Set();
     const look = () => {
-      for (const animation of document.getAnimations()) seen.add(animation);
+      for (const animation of document.getAnimations()) globalThis.moved.add(animation);
+      requestAnimationFrame(look);
     };
-    if (element instanceof HTMLElement) element.click();
-    const start = performance.now();
-    while (performance.now() - start < watchedMs) {
-      await new Promise(requestAnimationFrame);
-      look();
-    }
+    look();
+  });
+
+/** What has moved since, once a while more has gone by. */
+async function movedBy(page: Page, afterMs: number): Promise<readonly Moved[]> {
+  await page.waitForTimeout(afterMs);
+  return page.evaluate(() => {
     const named = (animation: Animation): string =>
       animation instanceof CSSAnimation
         ? animation.animationName.replace(/^_|_[^_]+_\d+$/g, "") // as the style sheet of its part calls it
         : animation instanceof CSSTransition
           ? animation.transitionProperty
           : "by script";
-    return [...seen].map((animation) => ({
+    return [...globalThis.moved].map((animation) => ({
       what: named(animation),
       lasts: Number(animation.effect?.getComputedTiming().duration),
       isOver: animation.playState === "finished" || animation.playState === "idle",
     }));
-  }, forMs);
+  });
+}
+
+/** Presses an element, and tells what moved for a while after. */
+async function pressAndWatch(target: Locator, forMs: number): Promise<readonly Moved[]> {
+  await watchMotion(target.page());
+  await target.click();
+  return movedBy(target.page(), forMs);
+}
 
 /** Each motion once. */
 const kinds = (moved: readonly Moved[]): ReadonlyMap<string, number> =>
@@ -94,7 +109,7 @@ test.describe("with motion", () => {
 
   test("what falls out of a search shrinks for 120 ms", async ({ page }) => {
     await open(page, "/stash");
-    const moved = await watchWhileWriting(page);
+    const moved = await writeAndWatch(page);
     expect(kinds(moved)).toEqual(
       new Map([
         ["transform", 120],
@@ -104,13 +119,12 @@ test.describe("with motion", () => {
   });
 });
 
-/** Writes into the search over the stash, and looks at every frame at what moves. */
-async function watchWhileWriting(page: Page): Promise<readonly Moved[]> {
-  const search = page.getByRole("searchbox", { name: "Search the stash" });
-  await search.focus();
-  const watched = pressAndWatch(search, 1_200);
-  await page.keyboard.type("gouache");
-  return watched;
+/** Writes into the search over the stash, and tells what moved until something had fallen out, and after. */
+async function writeAndWatch(page: Page): Promise<readonly Moved[]> {
+  await watchMotion(page);
+  await page.getByRole("searchbox", { name: "Search the stash" }).fill("gouache");
+  await page.locator("li[aria-hidden=true]").first().waitFor({ state: "attached" });
+  return movedBy(page, 300);
 }
 
 test.describe("with motion reduced", () => {
@@ -120,7 +134,7 @@ test.describe("with motion reduced", () => {
     await open(page, standIns);
     const grid = row(page).locator("[class*=grid]").first();
     const bare = await grid.evaluate((one) => getComputedStyle(one).backgroundColor);
-    const moved = pressAndWatch(swap(page), 1_000);
+    const moved = pressAndWatch(swap(page), 800);
     await expect(grid).not.toHaveCSS("background-color", bare);
     expect(await moved).toEqual([]);
     await expect(grid, "it stays for longer than the fading one").not.toHaveCSS("background-color", bare);
@@ -135,7 +149,6 @@ test.describe("with motion reduced", () => {
 
   test("nothing moves while searching", async ({ page }) => {
     await open(page, "/stash");
-    expect(await watchWhileWriting(page)).toEqual([]);
-    await expect(page.locator("li[aria-hidden=true]").first()).toBeAttached(); // something fell out
+    expect(await writeAndWatch(page)).toEqual([]);
   });
 });
