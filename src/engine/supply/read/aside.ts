@@ -21,7 +21,7 @@ const prices = new RegExp(
 /** A number of a brush's size or a code: what it measures, each maker settles alone. Common practice, no source. */
 const numbered = (size: string): RegExp =>
   new RegExp(
-    `(?<![\\p{L}\\p{N}])(?:(?:${size})\\.?\\s*:?\\s*|[#№]\\s?(?=\\d{1,2}(?!\\p{L}|\\p{N})))\\d{1,4}(?:/\\d)?${edge}(?!\\s*(?:[x×]|[.,]\\d|mm|cm|in(?:ch)?${edge}|tum|ml|gsm|g${edge}|["”″]))`,
+    `(?<![\\p{L}\\p{N}])(?:(?:${size})\\.?\\s*:?\\s*|[#№]\\s?(?=\\d{1,3}(?!\\p{L}|\\p{N})))\\d{1,4}(?:/\\d)?${edge}(?!\\s*(?:[x×]|[.,]\\d|mm|cm|in(?:ch)?${edge}|tum|ml|gsm|g${edge}|["”″]))`,
     "giu",
   );
 

@@ -11,7 +11,8 @@ const mayHaveColour = (family: Family): boolean => hasColour(family) || family =
 /** Whether things of this family are told apart by their colour. */
 export const hasColour = (family: Family): boolean => coloured.includes(family);
 
-const hexPattern = /#(?:[0-9a-f]{6}|[0-9a-f]{3})(?![\p{L}\p{N}])/iu;
+// Three figures with no letter ("#199") are as likely a number on a pen.
+const hexPattern = /#(?:[0-9a-f]{6}|(?!\d{3}(?!\p{N}))[0-9a-f]{3})(?![\p{L}\p{N}])/iu;
 
 /** A hex colour written out, `#6b7d3a` or `#673`. */
 export function readHex(text: string): Found | null {
@@ -57,6 +58,7 @@ const firstWords = /^(\p{L}\p{Ll}+\s\p{Ll}+)$/u;
 /** Words that all begin with a capital: "Fog Blue", and nothing tells a maker from the first word of a colour. */
 const capitalWords = /^\p{Lu}[\p{L}'’-]*(?:\s+\p{Lu}[\p{L}'’-]*){1,2}$/u;
 
+/** Where the kind is named, and the words that are no colours. */
 type Where = Readonly<{ after: number; noColours: ReadonlySet<string> }>;
 
 function namedIn(run: Run, { after }: Where): Run | null {

@@ -32,6 +32,8 @@ const tool = (kind: string): Kind => ({ family: "tool", sets: { kind } });
 /** Tried from the top: the first that a line names decides, so compounds come before their parts. */
 export const kinds = {
   accessory: tool("other"),
+  /** Given along, and nothing to draw with. */
+  keepsake: { family: "other" },
   sharpener: tool("sharpener"),
   ruler: tool("ruler"),
   knife: tool("knife"),

@@ -4,7 +4,7 @@ import { amount, toNumber } from "./amount.ts";
 import { matches, type Span, whole } from "./phrase.ts";
 import { type Found, found, isList } from "./piece.ts";
 import type { Says } from "./says/index.ts";
-import { inchWords, sheetWords } from "./vocabulary.ts";
+import { inchWords, looseWords, sheetWords } from "./vocabulary.ts";
 
 type Reading = readonly [value: unknown, reads: string];
 
@@ -33,25 +33,27 @@ const inMm = (text: string | undefined, name: string | undefined): number =>
 const measure = (value: number, reads: string, most = Number.MAX_VALUE): Reading | null =>
   value > 0 && value <= most ? [value, reads] : null;
 
-function typedSize(match: RegExpExecArray): Reading | null {
+function typedSize(match: RegExpExecArray, says: Says): Reading | null {
   const [, one, oneUnit, other, otherUnit] = match;
   const size = [inMm(one, oneUnit ?? otherUnit), inMm(other, otherUnit)];
-  return size.every((side) => side > 0 && Number.isFinite(side)) ? [size, `${size.join(" × ")} mm`] : null;
+  return size.every((side) => side > 0 && Number.isFinite(side))
+    ? [size, `${size.map(says.figure).join(" × ")} mm`]
+    : null;
 }
 
-function namedSize(match: RegExpExecArray): Reading | null {
+function namedSize(match: RegExpExecArray, says: Says): Reading | null {
   const name = (match[1] ?? "").replace(/\s+/g, "");
   const sheet = sheetMm(name);
   const written = /^[abc]\d/i.test(name) ? name.toUpperCase() : name.toLowerCase();
-  return sheet ? [written, `${written}, ${sheet.join(" × ")} mm`] : null;
+  return sheet ? [written, `${written}, ${sheet.map(says.figure).join(" × ")} mm`] : null;
 }
 
 /** Wider than this and it is the length of a pen, or a word that only looks like a unit: "set of 3 in black". */
 const widestMm: Readonly<Partial<Record<Family, number>>> = { liner: 10, brush: 250 };
 
-function width(family: Family, written: string | undefined, name = "mm"): Reading | null {
+function width(family: Family, says: Says, written: string | undefined, name = "mm"): Reading | null {
   const mm = inMm(written, name);
-  return measure(mm, `${mm} mm`, widestMm[family]);
+  return measure(mm, `${says.figure(mm)} mm`, widestMm[family]);
 }
 
 /** Weights of watercolour paper in pounds a ream, and what the same sheets are sold as in grams. */
@@ -63,8 +65,8 @@ const gsmByPounds: ReadonlyMap<number, number> = new Map([
 
 const paper = ["paper"] as const;
 
-/** A brush of one and a half inches may stand beside "pack of 3 in box": a number of things has no width. */
-const notOf = "(?<!\\b(?:of|om|med)\\s+)";
+/** A number of things has no width ("pack of 3 in box"), and of two widths neither is the one ("10 and 20 mm"). */
+const alone = "(?<!\\b(?:of|om|med)\\s+)(?<!\\d\\s*(?:&|and|och|or|eller|to|till)\\s*)";
 
 /** Sizes, weights, volumes, grades and ratings, each with the families it makes sense for. */
 const rules: readonly Rule[] = [
@@ -86,35 +88,37 @@ const rules: readonly Rule[] = [
     field: "traits.gsm",
     families: paper,
     pattern: whole(`${number}\\s*(?:gsm|g\\s?/\\s?m\\^?2|g\\s?/\\s?m²|g/qm|g/sqm|g/kvm|grams?|gr|g)`),
-    read: (match) => measure(toNumber(match[1]), `${toNumber(match[1])} g/m²`),
+    read: ([, written], says) => measure(toNumber(written), `${says.figure(toNumber(written))} g/m²`),
   },
   {
     field: "traits.sheets",
     families: paper,
-    pattern: whole(`(\\d+)\\s*(?:-\\s*)?(?:${sheetWords})`),
+    pattern: whole(
+      `(\\d+)(?:\\s*-?\\s*(?:${sheetWords})|(?=\\s+(?:${looseWords})\\s+(?:${sheetWords})(?!\\p{L})))`,
+    ),
     read: ([, count], says) => measure(Number(count), says.sheets(Number(count))),
   },
   {
     field: "traits.ml",
     families: ["paint", "ink"],
     pattern: whole(`${number}\\s*(ml|cl|dl|millilit(?:re|er)s?)`),
-    read: ([, written, name]) => {
+    read: ([, written, name], says) => {
       const ml = Math.round(toNumber(written) * mlPer(name) * 100) / 100;
-      return measure(ml, `${ml} ml`);
+      return measure(ml, `${says.figure(ml)} ml`);
     },
   },
   {
     field: "traits.widthMm",
     families: ["brush"],
-    pattern: whole(`${notOf}${number}\\s*-?\\s*${unit}(?!\\s+\\d)`),
-    read: ([, written, name]) => width("brush", written, name),
+    pattern: whole(`${alone}${number}\\s*-?\\s*${unit}(?!\\s+\\d)`),
+    read: ([, written, name], says) => width("brush", says, written, name),
   },
   {
     // A liner's "0.3" is its width: common practice, no source.
     field: "traits.widthMm",
     families: ["liner"],
-    pattern: whole(`(${amount})\\s*-?\\s*(mm|cm)|(?<!\\p{N}[/–-])(0[.,]\\d+)(?![/–-]\\p{N})`),
-    read: ([, written, name, bare]) => width("liner", written ?? bare, name),
+    pattern: whole(`${alone}(${amount})\\s*-?\\s*(mm|cm)|(?<!\\p{N}[/–-])(0[.,]\\d+)(?![/–-]\\p{N})`),
+    read: ([, written, name, bare], says) => width("liner", says, written ?? bare, name),
   },
   {
     field: "traits.grade",
@@ -164,6 +168,12 @@ const told: ReadonlySet<string> = new Set(["traits.grade", "traits.widthMm"]);
 
 /** "300 gsm (140 lb)", "9 x 12 in / 23 x 30.5 cm": one thing said twice, to within a hundredth. */
 function agree(one: unknown, other: unknown): boolean {
+  if (typeof one === "string" && Array.isArray(other))
+    return agree(
+      sheetMm(one),
+      other.toSorted((a, b) => a - b),
+    );
+  if (typeof other === "string" && Array.isArray(one)) return agree(other, one);
   if (Array.isArray(one) && Array.isArray(other))
     return one.every((side, index) => agree(side, other[index]));
   if (typeof one !== "number" || typeof other !== "number") return one === other;
@@ -189,6 +199,7 @@ export function readMeasures(
     const before = all.filter(({ field }) => field === rule.field);
     const hits = readRule(text, rule, says, [...taken, ...all]);
     if (before.length === 0 || isList(rule.field)) all.push(...ofOneField(hits));
+    else all.push(...hits.filter(({ value }) => agree(before[0]?.value, value)));
   }
   return all;
 }

@@ -20,7 +20,7 @@ export const pigmentWords = `
   a3222a, vermilion d8412c, vermillion d8412c, red_lead d5502c, alizarin 8a1f33, alizarin_crimson 8a1f33,
   crimson_lake 96203a, carmine a01c3c, madder 9c2f45, madder_lake 962a40, rose_madder c24560, permanent_rose c2265f,
   quinacridone_rose c0245f, quinacridone_magenta 97245a, quinacridone_red c22a3f, primary_magenta c21f6a,
-  primary_cyan 0a7fb5, primary_yellow fbd81f, primary_blue 0a7fb5, primary_red c21f6a, venetian_red a34430,
+  primary_cyan 0a7fb5, primary_yellow fbd81f, venetian_red a34430,
   light_red_oxide a94a35, english_red 9d3f2f, red_oxide 96402f, iron_oxide_red 96402f, caput_mortuum 5f3437,
   perylene_maroon 6a2530, van_dyke_brown 4a3a2e, vandyke_brown 4a3a2e, bistre 4a3524, cassel_earth 4f3f33,
   dioxazine_violet 3f2a6b, dioxazine_purple 3f2a6b, manganese_violet 74407f, sanguine a4492f, flesh_tint eebfa0,

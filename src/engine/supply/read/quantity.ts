@@ -81,7 +81,7 @@ function rulesOf(words: CountWords): readonly Rule[] {
     },
     {
       pattern: whole(
-        `(?:${clear}${number}\\s*(?:[x×]\\s*)?\\s)?(?:${words.packs})\\s+(?:${words.of})\\s+${number}${open}`,
+        `(?:${clear}${number}\\s*(?:[x×]\\s*)?\\s)?(?:${words.packs})\\.?\\s+(?:${words.of})\\s+${number}${open}(?:\\s*[x×](?=\\s*\\d))?`,
       ),
       count: (match) => (match[1] ? simple(match) : 1) * numberIn(match[2], words),
     },
@@ -89,7 +89,7 @@ function rulesOf(words: CountWords): readonly Rule[] {
     rule(`(?<![\\p{L}\\p{N}])(?:${words.quantity})\\s*[:=.]?\\s*${number}${open}`, simple),
     rule(`${clear}${number}\\s*[x×*](?=\\s|$|\\p{L}|\\d)`, timesBefore),
     rule(
-      `(?<![\\p{L}\\p{N}])[x×*]\\s?${number}${open}(?!\\s?${unit}(?![\\p{L}\\p{N}]))(?!\\s*[x×])`,
+      `(?:(?<![\\p{L}\\p{N}])[x×]|\\*)\\s?${number}${open}(?!\\s?${unit}(?![\\p{L}\\p{N}]))(?!\\s*[x×])`,
       timesAfter,
     ),
     { pattern: whole(`(?:${words.two})(?=\\s)`), count: () => 2 },

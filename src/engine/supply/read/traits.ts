@@ -29,7 +29,9 @@ export function headPiece({ kind, sets, match }: Named, says: Says): Found {
   const told = Object.entries(sets).filter(
     ([trait]) => trait === first?.[0] || !(trait in (kind.sets ?? {})),
   );
-  const values = told.flatMap(([trait, value]) => (isText(value) ? says.value(family, trait, value) : []));
+  const values = told.flatMap(([trait, value]) =>
+    isText(value) && value !== "other" ? says.value(family, trait, value) : [],
+  );
   const [trait, value] = told[0] ?? [];
   if (trait === undefined || !isText(value)) return found(match, "family", family, says.families[family]);
   return found(match, traitField(trait), value, says.kind(family, values));

@@ -130,7 +130,9 @@ function vocabularyOf(language: Language): Vocabulary {
       plural: all.map(({ wording }) => wording.plural).join("|"),
     },
     joiners: all.flatMap(({ wording, has }) => listed(wording.joiners).filter(has)),
-    noColours: new Set(all.flatMap(({ wording, has }) => listed(wording.noColours).filter(has))),
+    noColours: new Set(
+      all.flatMap(({ wording, has }) => listed(`${wording.noColours}, ${wording.joiners}`).filter(has)),
+    ),
     size: choice(all, ({ size }) => size),
     label: choice(all, ({ label }) => label),
   };
@@ -139,5 +141,7 @@ function vocabularyOf(language: Language): Vocabulary {
 /** What each language reads lines by. */
 export const vocabularies: InEvery<Vocabulary> = { en: vocabularyOf("en"), sv: vocabularyOf("sv") };
 
+/** What may stand between a number and its sheets, and what sheets and inches are called. */
+export const looseWords = pooled(({ loose }) => loose);
 export const sheetWords = pooled(({ sheets }) => sheets);
 export const inchWords = pooled(({ inch }) => inch);

@@ -50,15 +50,14 @@ export const inEnglish: Says = {
   value: (_, __, value) => value,
   kind: (family, values) => {
     const said = families[family];
-    return [said, ...values.filter((value) => value !== "other" && !said.endsWith(value)).map(article)].join(
-      ", ",
-    );
+    return [said, ...values.filter((value) => !said.endsWith(value)).map(article)].join(", ");
   },
   not: (name) => `not ${name}`,
   about: (name, value) => `${name}: ${value}`,
   maker: "maker",
   line: "line",
   quantity: (count) => `${count} of them`,
+  figure: String,
   sheets: (count) => (count === 1 ? "1 sheet" : `${count} sheets`),
   grade: (grade) => `grade ${grade}`,
   pigment: (name) => `pigment ${name}`,

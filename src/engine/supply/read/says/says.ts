@@ -20,6 +20,8 @@ export type Says = Readonly<{
   maker: string;
   line: string;
   quantity: (count: number) => string;
+  /** A figure with this language's decimal sign, however it was written. */
+  figure: (value: number) => string;
   sheets: (count: number) => string;
   grade: (grade: string) => string;
   pigment: (name: string) => string;

@@ -59,7 +59,7 @@ const graphites: ReadonlyMap<string, string> = new Map([
   ["lead", "blyertsstift"],
   ["graphite lead", "blyertsstift"],
   ["pencil", "blyertspenna"],
-  ["graphite pencil", "blyertspenna"],
+  ["graphite pencil", "grafitpenna"],
   ["graphite", "grafit"],
 ]);
 
@@ -107,7 +107,7 @@ const families: Says["families"] = {
   liner: "en fineliner",
   graphite: "en penna",
   "colour-pencil": "en färgpenna",
-  paint: "färg",
+  paint: "målarfärg",
   ink: "tusch",
   pastel: "en pastell",
   brush: "en pensel",
@@ -133,7 +133,7 @@ export const inSwedish: Says = {
   value: (family, trait, value) => valueWord(family, trait, value, "sv"),
   kind: (family, told) => {
     const said = families[family];
-    const more = told.filter((value) => value !== "other" && !said.endsWith(value));
+    const more = told.filter((value) => !said.endsWith(value));
     return [said, ...more.map((value) => articles.get(value) ?? value)].join(", ");
   },
   not: (name) => `inte ${name}`,
@@ -141,6 +141,7 @@ export const inSwedish: Says = {
   maker: "tillverkare",
   line: "serie",
   quantity: (count) => `${count} st`,
+  figure: (value) => String(value).replace(".", ","),
   sheets: (count) => `${count} ark`,
   grade: (grade) => `hårdhet ${grade}`,
   pigment: (name) => `pigment ${name}`,

@@ -33,7 +33,7 @@ const same = `
   zinkvit zinc_white, kremservit flake_white, täckvit opaque_white, neapelgul naples_yellow, kadmiumgul
   cadmium_yellow, kromgul chrome_yellow, indiskgul indian_yellow, gummigutta gamboge, kadmiumorange cadmium_orange, kadmiumröd cadmium_red,
   cinnober vermilion, cinnoberröd vermilion, mönja red_lead, alizarinröd alizarin_crimson, karmin carmine, karminröd
-  carmine, krapplack madder_lake, krapprosa rose_madder, primärröd primary_red, primärblå primary_blue, primärgul
+  carmine, krapplack madder_lake, krapprosa rose_madder, primärgul
   primary_yellow, venetianskt_rött venetian_red, engelskt_rött english_red, järnoxidröd iron_oxide_red, vandyckbrun
   van_dyke_brown, van_dyck_brun van_dyke_brown, hudfärg flesh_tint`;
 

@@ -34,6 +34,8 @@ export type Wording = Readonly<{
   size: string;
   /** What stands before a colon and a colour. */
   label: string;
+  /** What may stand between a number and its sheets. */
+  loose: string;
   sheets: string;
   inch: string;
   /** What stands between "2" and "1" in "2 in 1". */
