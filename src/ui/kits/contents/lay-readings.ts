@@ -2,13 +2,14 @@ const gapPx = 14;
 
 /**
  * Moves readings that are wider than their piece to the right, so that none lies on the next; at the right end
- * they are held inside, and one that finds no room there goes a line lower.
+ * they are held inside, and one that finds no room there goes a line lower; `data-lower` then says that some did.
  */
 export function layReadings(box: HTMLElement): void {
   const room = box.clientWidth;
   let line = Number.NaN;
   let taken = 0;
   let lower = 0;
+  let anyLower = false;
   for (const piece of box.children) {
     const reading = piece.querySelector<HTMLElement>("button");
     if (!(piece instanceof HTMLElement) || !reading) continue;
@@ -24,7 +25,9 @@ export function layReadings(box: HTMLElement): void {
     const at = isFree ? wanted : Math.max(lower, Math.min(left, room - reading.offsetWidth));
     reading.style.left = `${at}px`;
     reading.style.top = `${top + last.height + (isFree ? 7 : 26)}px`;
+    anyLower ||= !isFree;
     if (isFree) taken = at + reading.offsetWidth + gapPx;
     else lower = at + reading.offsetWidth + gapPx;
   }
+  box.toggleAttribute("data-lower", anyLower);
 }

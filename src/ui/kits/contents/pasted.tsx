@@ -57,7 +57,7 @@ export function Pasted({ kit, text, known, note, onNote, onDone }: Props) {
                   <strong>{row.reading.supply.name}</strong> <span>{row.facts}</span>
                 </p>
                 <p className={styles.fact}>
-                  “{row.text}” {row.kept}
+                  {words.written(row.text)} {row.kept}
                 </p>
               </div>
               <Button

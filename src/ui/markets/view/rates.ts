@@ -46,7 +46,7 @@ function quotesText({ quotes, base }: RateTable, inUse: readonly string[], forma
   });
   const rest = given.length - texts.length;
   if (texts.length === 0) return words.unused(rest);
-  return [...texts, ...(rest > 0 ? [words.more(rest)] : [])].join(", ");
+  return words.list([...texts, ...(rest > 0 ? [words.more(rest)] : [])]);
 }
 
 export const rateRow = (

@@ -42,7 +42,7 @@ export const kitsWords = {
     month: "Month",
     monthMissing: "Say which month it was sent for.",
     name: "Title, if it has one",
-    valuedHint: "its month is past: go by prices of then, or take today for those you find now",
+    valuedHint: "its month is past: go by prices of then, or write today’s date for those you find now",
     takeOver: (kit: string) => `Take over the tiers, and where it ships from, from ${kit}`,
     verb: "Log this kit",
     cancel: "Not now",
@@ -117,6 +117,7 @@ export const kitsWords = {
     pastedText:
       "This is how each was understood. Take out what does not belong; the rest can be put right once it is in.",
     addAll: (count: number) => (count === 1 ? "Add this line" : `Add all ${spelled(count)} lines`),
+    written: (text: string) => `“${text}”`,
     takeOut: "take out",
     drop: "Add none of them",
     allAdded: (count: number) => `${capital(several(count, "line"))} added`,

@@ -95,6 +95,7 @@ export const marketsWords = {
     baseLong: "Rates of which currency",
     quotes: "Rates",
     source: "Source",
+    list: (quotes: readonly string[]) => quotes.join(", "),
     more: (count: number) => `and ${count} more`,
     unused: (count: number) =>
       `${several(count, "currency").replace("currencys", "currencies")}, none in use`,

@@ -46,7 +46,7 @@ export const kitsWords: typeof en = {
     month: "Månad",
     monthMissing: "Säg vilken månad det skickades för.",
     name: "Titel, om det har en",
-    valuedHint: "månaden är förbi: räkna med priserna då, eller välj i dag för priser du hittar nu",
+    valuedHint: "månaden är förbi: gå efter priserna då, eller skriv dagens datum för priser du hittar nu",
     takeOver: (kit) => `Ta över nivåerna, och varifrån det skickas, från ${kit}`,
     verb: "Skriv in kitet",
     cancel: "Inte nu",
@@ -120,6 +120,7 @@ export const kitsWords: typeof en = {
     pastedText:
       "Så här tolkades var och en. Ta ut det som inte hör hit; resten går att rätta när det ligger i kitet.",
     addAll: (count) => (count === 1 ? "Lägg till den här raden" : `Lägg till alla ${spelled(count)} raderna`),
+    written: (text) => `”${text}”`,
     takeOut: "ta ut",
     drop: "Lägg inte till någon",
     allAdded: (count) => `${capital(lines(count))} ${count === 1 ? "tillagd" : "tillagda"}`,
@@ -260,8 +261,8 @@ export const kitsWords: typeof en = {
     kinds: {
       list: "listpris",
       shop: "butikspris",
-      "list-pack": "listpris för en annan förpackning",
-      "shop-pack": "butikspris för en annan förpackning",
+      "list-pack": "listpris, annan storlek",
+      "shop-pack": "butikspris, annan storlek",
       card: "från kortet",
       precedent: "vad ett tidigare kort sa",
       guess: "en gissning",

@@ -98,6 +98,7 @@ export const marketsWords: typeof en = {
     baseLong: "Kurser för vilken valuta",
     quotes: "Kurser",
     source: "Källa",
+    list: (quotes) => quotes.join("; "), // a comma would run into those of the figures
     more: (count) => `och ${count} till`,
     unused: (count) => `${count} ${count === 1 ? "valuta" : "valutor"}, ingen som används`,
     showAll: (count) => `Visa alla ${count}`,

@@ -49,7 +49,7 @@ export const paletteWords: typeof en = {
     mine: "Från mina hyllor",
     apart: "Ifrån",
     how: "Hur den missar",
-    lab: (l, a, b) => `ljushet ${l}, a ${a}, b ${b}`,
+    lab: (l, a, b) => `ljushet ${l}; a ${a}; b ${b}`,
     same: "inte alls",
     slight: "för lite för att säga",
     gap: "inget som ligger nära",
