@@ -1,13 +1,12 @@
 import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
-import type { StashItem } from "../../engine/supply/index.ts";
 import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
 import { type Entry, findEntries, shownAtOnce } from "./entries.ts";
 import styles from "./finder.module.css";
 import { useKey, useSignChord } from "./keys.ts";
-import { nearColours } from "./near-colours.ts";
 import { useEntries } from "./use-entries.ts";
+import { useNearColours } from "./use-near-colours.ts";
 
 /** The one search field: finds kits, supplies, remakes, places and acts by name, and goes there. */
 export function Finder() {
@@ -17,7 +16,11 @@ export function Finder() {
   const [text, setText] = useState("");
   const entries = useEntries();
   const stash = useBook((state) => state.book.stash);
-  const found = useMemo(() => foundFor(entries, stash ?? [], text), [entries, stash, text]);
+  const near = useNearColours(text.trim() !== "");
+  const found = useMemo(
+    () => foundFor(entries, (typed) => near(stash ?? [], typed), text),
+    [entries, near, stash, text],
+  );
   const box = useCombobox({
     count: found.length,
     onPick: (index) => {
@@ -87,10 +90,14 @@ export function Finder() {
 }
 
 /** What is called so, then what is nearest where the text is a colour. */
-function foundFor(entries: readonly Entry[], stash: readonly StashItem[], text: string): readonly Entry[] {
+function foundFor(
+  entries: readonly Entry[],
+  byColour: (text: string) => readonly Entry[],
+  text: string,
+): readonly Entry[] {
   if (text.trim() === "") return [];
   const named = findEntries(entries, text);
-  const near = nearColours(stash, text).filter(({ key }) => named.every((entry) => entry.key !== key));
+  const near = byColour(text).filter(({ key }) => named.every((entry) => entry.key !== key));
   return [...named, ...near].slice(0, shownAtOnce);
 }
 
