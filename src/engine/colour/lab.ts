@@ -61,13 +61,19 @@ function xyzUnder(white: Triple, l: number, a: number, b: number): Triple {
 /** XYZ under D65, Y of white 1. */
 export const xyzFromLab = (lab: Lab): Triple => xyzUnder(d65, lab.l, lab.a, lab.b);
 
+/** CIELAB (D65) of linear-light sRGB channels, white 1. */
+export const labFromLinear = (rgb: Triple): Lab => labFromXyz(xyzFromLinear(rgb));
+
+/** Linear-light sRGB channels, white 1; below 0 or above 1 where the colour lies outside sRGB. */
+export const linearFromLab = (lab: Lab): Triple => apply(toLinear, xyzFromLab(lab));
+
 /** CIELAB (D65) of an sRGB colour written `#rrggbb`. */
-export const labFromHex = (hex: string): Lab => labFromXyz(xyzFromLinear(linearFromHex(hex)));
+export const labFromHex = (hex: string): Lab => labFromLinear(linearFromHex(hex));
 
 /** The nearest `#rrggbb` text; what lies outside sRGB is clipped channel by channel. */
 export function hexFromLab(lab: Lab): string {
   const byte = (v: number) => Math.round(255 * Math.min(1, Math.max(0, encode(v))));
-  const hex = apply(toLinear, xyzFromLab(lab)).map((v) => byte(v).toString(16).padStart(2, "0"));
+  const hex = linearFromLab(lab).map((v) => byte(v).toString(16).padStart(2, "0"));
   return `#${hex.join("")}`;
 }
 
