@@ -207,6 +207,7 @@ describe("a share I would use", () => {
   it("is all of it where nothing is said", () => {
     expect(wantText(null)).toBe("100");
     expect(wantText("0.125")).toBe("12.5");
+    expect(wantText("0.125", formatter("sv-SE"))).toBe("12,5");
     expect(readWant("")).toEqual({ ok: true, value: undefined });
   });
 });

@@ -59,7 +59,7 @@ function foundFacts(book: Workbook, evidence: Evidence, format: Formatter): stri
   const { market, shop, date, source, inStock, reducedFrom, plusTax, pack, line } = evidence;
   const shopName = (book.shops ?? []).find(({ id }) => id === shop)?.name;
   const marketName = (book.markets ?? []).find(({ id }) => id === market)?.name;
-  const tax = printedPercent(plusTax, format);
+  const tax = percentText(plusTax, format);
   return [
     ...earlierText(book, line),
     ...packText(pack, format),
@@ -77,11 +77,6 @@ function foundFacts(book: Workbook, evidence: Evidence, format: Formatter): stri
 const exactText = (text: string, format: Formatter): string =>
   format.number(text, text.split(".")[1]?.length ?? 0, true);
 
-const printedPercent = (fraction: string | null | undefined, format: Formatter): string => {
-  const text = percentText(fraction);
-  return text === "" ? "" : exactText(text, format);
-};
-
 function stepsText(source: Source, format: Formatter): string {
   const { rate } = source;
   const quote = (code: string, amount: string) =>
@@ -89,9 +84,7 @@ function stepsText(source: Source, format: Formatter): string {
   const rates = rate && [...quote(rate.from, rate.fromQuote), ...quote(rate.to, rate.toQuote)].join(" = ");
   return [
     format.money(source.quoted),
-    ...(new Decimal(source.plusTax).isZero()
-      ? []
-      : [words.tax(`${printedPercent(source.plusTax, format)} %`)]),
+    ...(new Decimal(source.plusTax).isZero() ? [] : [words.tax(`${percentText(source.plusTax, format)} %`)]),
     ...(source.pack ? [source.pack.exponent === 1 ? words.inProportion : words.asPricesGrow] : []),
     ...(rate ? [words.rate(`1 ${rate.base} = ${rates}, ${format.date(rate.date)}`)] : []),
   ].join(", ");

@@ -2,11 +2,13 @@ import { Decimal } from "../../../engine/money/index.ts";
 import type { Line } from "../../../engine/price/index.ts";
 import { readAmount } from "../../parts/read/amount.ts";
 import type { Read } from "../../supply-form/view/read-trait.ts";
+import { type Formatter, format as ownFormat } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
+import { printedInHundred } from "../../worth/view/percent.ts";
 
 /** A fraction as decimal text, in hundredths for the screen; nothing said means all of it. */
-export const wantText = (want: string | null | undefined): string =>
-  new Decimal(want ?? "1").times(100).toFixed();
+export const wantText = (want: string | null | undefined, format: Formatter = ownFormat): string =>
+  printedInHundred(want ?? "1", format);
 
 /** A share in hundredths, 0 to 100, as the fraction the workbook holds; left empty, all of it. */
 export function readWant(typed: string): Read<string> {
@@ -18,8 +20,8 @@ export function readWant(typed: string): Read<string> {
 }
 
 /** A percentage as it is typed, "25", of a fraction as decimal text, "0.25"; nothing of none. */
-export const percentText = (fraction: string | null | undefined): string =>
-  fraction && !new Decimal(fraction).isZero() ? new Decimal(fraction).times(100).toFixed() : "";
+export const percentText = (fraction: string | null | undefined, format: Formatter = ownFormat): string =>
+  fraction && !new Decimal(fraction).isZero() ? printedInHundred(fraction, format) : "";
 
 /** A percentage as the fraction the workbook holds. */
 export function readPercent(typed: string): Read<string> {
