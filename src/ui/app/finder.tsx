@@ -18,7 +18,7 @@ export function Finder() {
   const stash = useBook((state) => state.book.stash);
   const near = useNearColours(text.trim() !== "");
   const found = useMemo(
-    () => foundFor(entries, (typed) => near(stash ?? [], typed), text),
+    () => foundFor(entries, (typed) => near?.(stash ?? [], typed) ?? [], text),
     [entries, near, stash, text],
   );
   const box = useCombobox({
@@ -41,6 +41,7 @@ export function Finder() {
   useKey(words.find.key, () => field.current?.focus());
   useSignChord(words.find.key, () => field.current?.focus());
   const showsList = box.open && text.trim() !== "";
+  const isWhole = showsList && near !== null; // until then more may come, and how much is said once
   return (
     <search className={styles.finder}>
       <label htmlFor={id} className={styles.label} data-filled={text !== "" || undefined}>
@@ -81,9 +82,9 @@ export function Finder() {
           </li>
         ))}
       </ul>
-      {showsList && found.length === 0 && <p className={styles.none}>{words.find.none(text.trim())}</p>}
+      {isWhole && found.length === 0 && <p className={styles.none}>{words.find.none(text.trim())}</p>}
       <span role="status" className="visually-hidden">
-        {showsList ? words.find.found(found.length) : ""}
+        {isWhole ? words.find.found(found.length) : ""}
       </span>
     </search>
   );

@@ -17,6 +17,12 @@ const writes = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   (target.isContentEditable || target.matches("textarea, select, input:not([type=radio], [type=checkbox])"));
 
+/** What is written in has an undo of its own; choices and files have none. */
+const hasOwnUndo = (target: EventTarget | null): boolean =>
+  writes(target) &&
+  target instanceof HTMLElement &&
+  !target.matches("select, input:is([type=file], [type=color])");
+
 /** A single key that does something wherever nothing is being written and no dialog is open. */
 export function useKey(key: string, act: () => void): void {
   const on = useKeysOn();
@@ -39,7 +45,7 @@ export function useChord(letter: string, shift: boolean, act: () => void): void 
     () =>
       onKey((event) => {
         const isChord = (event.ctrlKey || event.metaKey) && event.shiftKey === shift && !event.altKey;
-        if (!isChord || event.key.toLowerCase() !== letter || writes(event.target)) return;
+        if (!isChord || event.key.toLowerCase() !== letter || hasOwnUndo(event.target)) return;
         event.preventDefault();
         latest.current();
       }),

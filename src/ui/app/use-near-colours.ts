@@ -6,15 +6,19 @@ type NearColours = typeof nearColours;
 const none: NearColours = () => [];
 
 /**
- * What finds things by their colour. The colour words are many, and are fetched when a search first begins; until
- * they are there nothing is found by colour.
+ * What finds things by their colour. The colour words are many, and are fetched when a search first begins.
+ * @returns null until it is known what there is to find by; without a connection nothing is found by colour
  */
-export function useNearColours(isSearching: boolean): NearColours {
-  const [near, setNear] = useState<NearColours>(() => none);
+export function useNearColours(isSearching: boolean): NearColours | null {
+  const [near, setNear] = useState<NearColours | null>(null);
   useEffect(() => {
-    if (!isSearching || near !== none) return undefined;
+    if (!isSearching || near) return undefined;
     let isWanted = true;
-    void import("./near-colours.ts").then((loaded) => isWanted && setNear(() => loaded.nearColours));
+    const take = (found: NearColours) => isWanted && setNear(() => found);
+    void import("./near-colours.ts").then(
+      (loaded) => take(loaded.nearColours),
+      () => take(none),
+    );
     return () => {
       isWanted = false;
     };
