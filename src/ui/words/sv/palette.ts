@@ -1,5 +1,5 @@
 import type { paletteWords as en } from "../en/palette.ts";
-import { capital, listed } from "./say.ts";
+import { listed } from "./say.ts";
 
 /** The words of the palette as a picture, in Swedish. */
 export const paletteWords: typeof en = {
@@ -12,10 +12,10 @@ export const paletteWords: typeof en = {
       `Ingen färg ligger mer än ${most} ifrån: till och med sida vid sida ser de likadana ut.`,
     only: (colour, line, apart, how) =>
       how.length === 0
-        ? `${capital(colour)} på rad ${line} är så gott som träffad.`
-        : `${capital(colour)} på rad ${line} ligger ${apart} ifrån, ${listed(how)}.`,
+        ? `Rad ${line}, ${colour}, är så gott som träffad.`
+        : `Rad ${line}, ${colour}, ligger ${apart} ifrån: ${how.join(", ")}.`,
     drifts: (mean, colour, line, how) =>
-      `${mean} ifrån i genomsnitt; längst ifrån ligger ${colour} på rad ${line}${how.length === 0 ? "" : `, ${listed(how)}`}.`,
+      `${mean} ifrån i genomsnitt; längst ifrån ligger rad ${line}, ${colour}${how.length === 0 ? "" : `: ${how.join(", ")}`}.`,
     alone: (lines) => `Rad ${listed(lines.map(String))} har ingen färg bredvid sig.`,
   },
 
