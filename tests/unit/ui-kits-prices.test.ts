@@ -7,7 +7,7 @@ import { evidenceOf, faultOfDraft, type PriceDraft, shopsOf } from "../../src/ui
 import { foundRows } from "../../src/ui/kits/view/found.ts";
 import { choicesFor, settledFor, settledOf } from "../../src/ui/kits/view/go-with.ts";
 import { precedentRows } from "../../src/ui/kits/view/precedents.ts";
-import { pricesView, sumUpPrices } from "../../src/ui/kits/view/prices.ts";
+import { nextWithout, pricesView, sumUpPrices } from "../../src/ui/kits/view/prices.ts";
 import { formatter } from "../../src/ui/words/format.ts";
 
 // Figures: the engine's own, checked against published conversions elsewhere. The words are the project's own.
@@ -73,6 +73,23 @@ describe("a kit's prices", () => {
       "l8",
     ]);
     expect(first?.sorted[0]?.without).toBe("still needed");
+  });
+
+  it("lead from a line to the next that nothing is known about, round the end, and past what was not sold", () => {
+    const looked = EvidenceSchema.parse({ id: "e1", kind: "not-sold", market: "se" });
+    const bare = new Map([
+      ["l2", []],
+      ["l4", [looked]],
+      ["l6", []],
+    ]);
+    const lines = (kit.lines ?? []).map((line) => ({
+      ...line,
+      evidence: bare.get(line.id) ?? line.evidence,
+    }));
+    const rows = pricesView(sample, { ...kit, lines }, british)[0]?.rows ?? [];
+    const after = (line: string | null) => nextWithout(rows, line)?.line.id ?? null;
+    expect([null, "l1", "l2", "l6", "l8"].map(after)).toEqual(["l2", "l2", "l6", "l2", "l2"]);
+    expect(nextWithout(sweden?.rows ?? [], "l1")).toBeNull();
   });
 
   it("name a missing rate once, and say that the figure waits for it", () => {

@@ -27,3 +27,13 @@ it("finds a kit by its maker", () => {
 it("finds nothing for what is nowhere", () => {
   expect(found("zinc")).toEqual([]);
 });
+
+it("finds an act by other words for it, after what is called so", () => {
+  const run = () => undefined;
+  const acts = [
+    { key: "save", kind: "act", name: "Save a copy", also: "back up now", run },
+    { key: "back", kind: "place", name: "Back room", run },
+  ] as const;
+  expect(findEntries(acts, "back").map(({ key }) => key)).toEqual(["back", "save"]);
+  expect(findEntries(acts, "back up").map(({ key }) => key)).toEqual(["save"]);
+});
