@@ -114,6 +114,12 @@ describe.each(["en-GB", "sv-SE", "de-DE", "ja-JP", "fr-FR", "pl-PL", "pt-BR", "d
       });
     });
 
+    it("a number that is no money is read back, or asked about", () => {
+      for (const number of ["0.3", "0.35", "12.5", "228.6", "300", "1200", "1234.567"]) {
+        expect(back(readAmount(print.number(number, 3), 3), number), print.number(number, 3)).toBe(true);
+      }
+    });
+
     it("asks about nothing that has two decimals, or none", () => {
       for (const { currency, digits } of currencies.filter((each) => each.digits < 3)) {
         const amount = digits === 0 ? "1234" : "1234.50";
