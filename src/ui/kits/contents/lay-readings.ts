@@ -1,5 +1,9 @@
 const gapPx = 14;
 
+/** How far below its piece a reading stands, and one a line lower: each is 24 px high, and none lies on another. */
+const belowPx = 5;
+const lowerPx = belowPx + 24;
+
 /**
  * Moves readings that are wider than their piece to the right, so that none lies on the next; at the right end
  * they are held inside, and one that finds no room there goes a line lower; `data-lower` then says that some did.
@@ -24,7 +28,7 @@ export function layReadings(box: HTMLElement): void {
     const isFree = wanted >= taken;
     const at = isFree ? wanted : Math.max(lower, Math.min(left, room - reading.offsetWidth));
     reading.style.left = `${at}px`;
-    reading.style.top = `${top + last.height + (isFree ? 7 : 26)}px`;
+    reading.style.top = `${top + last.height + (isFree ? belowPx : lowerPx)}px`;
     anyLower ||= !isFree;
     if (isFree) taken = at + reading.offsetWidth + gapPx;
     else lower = at + reading.offsetWidth + gapPx;
