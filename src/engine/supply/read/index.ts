@@ -10,6 +10,7 @@
  *          guessed, the colour a name brings to mind, and it can be told from a given one (`isGuessedColour`).
  */
 export { hexOfWord, isGuessedColour } from "./colour-words.ts";
-export { type KnownNames, type LineReading, readLine } from "./line.ts";
+export type { KnownNames } from "./draft.ts";
+export { type LineReading, readLine } from "./line.ts";
 export { readLines } from "./lines.ts";
 export type { Piece } from "./piece.ts";

@@ -1,6 +1,7 @@
 import type { Language } from "../../record/index.ts";
 import { withoutBullet } from "./bullet.ts";
-import { type KnownNames, type LineReading, readLine } from "./line.ts";
+import type { KnownNames } from "./draft.ts";
+import { type LineReading, readLine } from "./line.ts";
 
 /** A line of nothing but bullets, rules and spaces. */
 const says = (line: string): boolean => /[\p{L}\p{N}]/u.test(line);

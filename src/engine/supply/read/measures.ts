@@ -1,5 +1,6 @@
 import { sheetMm } from "../paper.ts";
 import { type Family, grades, lightfastness } from "../traits.ts";
+import { agree } from "./agree.ts";
 import { amount, toNumber } from "./amount.ts";
 import { matches, type Span, whole } from "./phrase.ts";
 import { type Found, found, isList } from "./piece.ts";
@@ -55,13 +56,6 @@ function width(family: Family, says: Says, written: string | undefined, name = "
   const mm = inMm(written, name);
   return measure(mm, `${says.figure(mm)} mm`, widestMm[family]);
 }
-
-/** Weights of watercolour paper in pounds a ream, and what the same sheets are sold as in grams. */
-const gsmByPounds: ReadonlyMap<number, number> = new Map([
-  [90, 190],
-  [140, 300],
-  [300, 640],
-]);
 
 const paper = ["paper"] as const;
 
@@ -166,20 +160,6 @@ function readRule(text: string, rule: Rule, says: Says, taken: readonly Span[]):
 /** Where a line tells of several things, none of them is the one: "2B, 4B, 6B". */
 const told: ReadonlySet<string> = new Set(["traits.grade", "traits.widthMm"]);
 
-/** "300 gsm (140 lb)", "9 x 12 in / 23 x 30.5 cm": one thing said twice, to within a hundredth. */
-function agree(one: unknown, other: unknown): boolean {
-  if (typeof one === "string" && Array.isArray(other))
-    return agree(
-      sheetMm(one),
-      other.toSorted((a, b) => a - b),
-    );
-  if (typeof other === "string" && Array.isArray(one)) return agree(other, one);
-  if (Array.isArray(one) && Array.isArray(other))
-    return one.every((side, index) => agree(side, other[index]));
-  if (typeof one !== "number" || typeof other !== "number") return one === other;
-  return Math.abs(one - other) <= Math.max(one, other) * 0.01;
-}
-
 function ofOneField(hits: readonly Found[]): readonly Found[] {
   const [first] = hits;
   if (!first || isList(first.field)) return hits;
@@ -202,27 +182,6 @@ export function readMeasures(
     else all.push(...hits.filter(({ value }) => agree(before[0]?.value, value)));
   }
   return all;
-}
-
-/**
- * The weight of watercolour paper in pounds. For other papers a pound says something else with every kind, so that
- * it stays in the name. Common practice, no source; a ream is 500 sheets of 22 by 30 inches.
- */
-export function readPounds(
-  text: string,
-  says: Says,
-  taken: readonly Found[],
-  aside: readonly Span[],
-): readonly Found[] {
-  const isWatercolour = taken.some(({ field, value }) => field === "traits.use" && value === "watercolour");
-  const weight = taken.find(({ field }) => field === "traits.gsm");
-  return matches(text, whole("(\\d{2,3})\\s*-?\\s*(?:lbs?|pounds?)"), [...taken, ...aside])
-    .flatMap((match) => {
-      const gsm = isWatercolour ? gsmByPounds.get(Number(match[1])) : undefined;
-      return gsm ? [found(match, "traits.gsm", gsm, says.pounds(gsm))] : [];
-    })
-    .filter(({ value }) => !weight || agree(weight.value, value))
-    .slice(0, 1);
 }
 
 /** "A4" or "90 gsm" or "20 sheets" say paper; "24 x 32 cm" or "90 g" could be anything. */
