@@ -5,7 +5,7 @@ import { Button, Chooser, classes } from "../../parts/index.ts";
 import { Swatch } from "../../swatch/index.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import styles from "../entries.module.css";
-import { factsText } from "../view/facts.ts";
+import { factsBesideSwatch } from "../view/facts.ts";
 import { stashOptions } from "../view/stash-options.ts";
 
 const words = remakeWords.bench;
@@ -43,7 +43,7 @@ export const StashThing = ({ item }: Readonly<{ item: StashItem | undefined }>) 
   <div className={styles.thing}>
     {item && <Swatch item={item} width={56} height={24} />}
     <p>
-      {item?.supply.name ?? "—"} <span className={styles.fact}>{item && factsText(item.supply)}</span>
+      {item?.supply.name ?? "—"} <span className={styles.fact}>{item && factsBesideSwatch(item.supply)}</span>
     </p>
   </div>
 );
