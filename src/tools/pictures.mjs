@@ -31,6 +31,28 @@ const pictures = [
   ["stash-phone", "/stash", phone, "dark"],
 ];
 
+// A4 between its margins, in px; src/ui/styles/print.css.
+const sheet = { width: 673, height: 1005, margins: "53px 60px 64px" };
+
+/** The first printed sheet of an address, up to the end of `part`, on a grey table. */
+async function takeSheet(page, url, part, path) {
+  await page.setViewportSize({ width: sheet.width, height: sheet.height });
+  await page.emulateMedia({ media: "print" });
+  await page.goto(url);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  await page.evaluate(() => document.fonts.ready);
+  const { y, height } = await page.locator(part).boundingBox();
+  const clip = { x: 0, y: 0, width: sheet.width, height: Math.ceil(y + height) };
+  const png = (await page.screenshot({ clip, fullPage: true, animations: "disabled" })).toString("base64");
+  const table = await page.context().newPage();
+  await table.setViewportSize({ width: 873, height: 1203 });
+  await table.setContent(
+    `<body style="margin:0;padding:40px;background:#d9ddd6"><div style="width:${sheet.width}px;height:${sheet.height}px;padding:${sheet.margins};background:#fff"><img src="data:image/png;base64,${png}"></div>`,
+  );
+  await table.screenshot({ path });
+  await table.close();
+}
+
 async function withSample(browser, base, viewport, colorScheme) {
   const context = await browser.newContext({
     viewport,
@@ -68,5 +90,8 @@ for (const [name, path, viewport, scheme] of pictures) {
   await page.screenshot({ path: `${folder}${name}.png`, animations: "disabled" });
   console.log(`docs/pictures/${name}.png`);
 }
+const page = await withSample(browser, base, wide, "light");
+await takeSheet(page, new URL(standIns, base).href, "section:has(> #spine)", `${folder}printed.png`);
+console.log("docs/pictures/printed.png");
 await browser.close();
 await server.close();

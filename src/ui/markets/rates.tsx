@@ -6,6 +6,7 @@ import { Band } from "../kits/band.tsx";
 import { headingOf } from "../kits/focus-heading.ts";
 import { today } from "../kits/today.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
+import { usePrinting } from "../parts/use-printing.ts";
 import { actWords } from "../words/acts.ts";
 import { marketsWords } from "../words/markets.ts";
 import styles from "./markets.module.css";
@@ -86,7 +87,7 @@ const columns: readonly Column<RateRow>[] = [
 function Days({ rows }: Readonly<{ rows: readonly RateRow[] }>) {
   const [all, setAll] = useState(false);
   if (rows.length === 0) return null;
-  const shown = all ? rows : rows.slice(0, shownAtOnce);
+  const shown = usePrinting() || all ? rows : rows.slice(0, shownAtOnce);
   return (
     <>
       <Table caption={words.caption} columns={columns} rows={shown} keyOf={({ key }) => key} />
