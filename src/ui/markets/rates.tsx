@@ -86,8 +86,9 @@ const columns: readonly Column<RateRow>[] = [
 
 function Days({ rows }: Readonly<{ rows: readonly RateRow[] }>) {
   const [all, setAll] = useState(false);
+  const printing = usePrinting();
   if (rows.length === 0) return null;
-  const shown = usePrinting() || all ? rows : rows.slice(0, shownAtOnce);
+  const shown = all || printing ? rows : rows.slice(0, shownAtOnce);
   return (
     <>
       <Table caption={words.caption} columns={columns} rows={shown} keyOf={({ key }) => key} />
