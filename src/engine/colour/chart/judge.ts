@@ -16,6 +16,9 @@ const limits = {
   fewestPixels: 36,
   /** Glare only adds light: what it leaves free can be read, if it is this much. */
   freeOfGlare: 0.4,
+  /** With this much glare, what seems free of it must be even, or it lies under the glare's soft rim. */
+  muchGlare: 0.2,
+  evenBesideGlare: 2,
   /** If this much is darker by as much in each channel, the rest lies under glare. */
   underGlare: 0.08,
   /** Of any other swatch this much must be of one colour. */
@@ -28,8 +31,8 @@ const limits = {
   widestSpread: 5,
   /** CIEDE2000 from the paper. */
   emptyWithin: 2.5,
-  /** Times the light that paper sends back. */
-  brighterThanPaper: 1.1,
+  /** Times the light that a perfect white sends back. */
+  brighterThanWhite: 1.1,
 };
 
 type Shares = Readonly<Record<Stray, number>>;
@@ -51,9 +54,9 @@ function sharesOf(strays: readonly Stray[]): Shares {
 const rootMeanSquare = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / Math.max(1, values.length));
 
-/** Spread over the parts of the colour and those in a colour of their own, but not over what is explained. */
+/** Spread over the parts that count. */
 function spreadOf(parts: readonly Part[], strays: readonly Stray[], centre: Centre): number {
-  const counted = parts.filter((_, at) => strays[at] === "of-it" || strays[at] === "other");
+  const counted = parts.filter((_, at) => strays[at] === "of-it");
   return rootMeanSquare(counted.map(({ lab }) => deltaE2000(lab, centre.lab)));
 }
 
@@ -62,24 +65,28 @@ const isGlared = (shares: Shares): boolean =>
   shares["of-it"] < limits.ofOneColour &&
   shares.glare >= shares.other + shares.shadow + shares.brighter;
 
+/** Too little of it is free of glare, or none: only its rim is darker, or the glare fades out all over it. */
+const isUnderGlare = (shares: Shares, spread: number): boolean =>
+  (isGlared(shares) && shares["of-it"] < limits.freeOfGlare) ||
+  shares["free-of-glare"] >= limits.underGlare ||
+  (shares.glare >= limits.muchGlare && spread > limits.evenBesideGlare);
+
 /** An edge of a shadow: two lights around it, or two on it. Most of it in the lesser one may not be levelled. */
 const isShaded = (shares: Shares, { divided, shadowed }: Around): boolean =>
   divided ||
   shares.brighter >= (shadowed ? limits.underShadow : limits.second) ||
-  shares.shadow > 1 - limits.ofOneColour;
+  (shares["of-it"] < limits.ofOneColour && shares.shadow + shares.brighter >= limits.second);
 
 const isUneven = (shares: Shares, spread: number): boolean =>
   shares.other >= limits.second || shares.paper > 1 - limits.ofOneColour || spread > limits.widestSpread;
 
 function doubtsOf(swatch: Swatch, shares: Shares, centre: Centre, spread: number): readonly Doubt[] {
   const { around, white, pixels } = swatch;
-  const glared = isGlared(shares) && shares["of-it"] < limits.freeOfGlare;
-  const under = shares["free-of-glare"] >= limits.underGlare;
-  const tooBright = Math.max(...centre.linear) > limits.brighterThanPaper;
+  const tooBright = Math.max(...centre.linear) > limits.brighterThanWhite;
   const empty = deltaE2000(centre.lab, white) < limits.emptyWithin;
   const found: Readonly<Record<Doubt, boolean>> = {
     "few-pixels": pixels < limits.fewestPixels,
-    glare: glared || under || tooBright,
+    glare: tooBright || isUnderGlare(shares, spread),
     shadow: isShaded(shares, around),
     uneven: !empty && isUneven(shares, spread),
     clipped: shares.clipped >= limits.second,

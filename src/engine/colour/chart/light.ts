@@ -3,7 +3,7 @@ import type { Grid } from "./layout.ts";
 import type { Point } from "./shapes.ts";
 import type { Scene } from "./sites.ts";
 import { readStrips, type Strip, type Strips, spotBox, stripReader } from "./strips.ts";
-import { type Departure, departure, lightSurface, median, type Surface } from "./surface.ts";
+import { type Departure, departure, lightSurface, lightThrough, median, type Surface } from "./surface.ts";
 
 /** The light over a chart, and the bare places that it was told from. */
 export type Light = Readonly<{
@@ -56,6 +56,9 @@ function readSpots(
     .filter(isKnown);
 }
 
+/** With fewer places than this beside the spots, the spots alone tell the light. */
+const fewestPlaces = 8;
+
 /** Spots that a person pointed at weigh more than a strip. */
 const spotWeight = 4;
 
@@ -102,7 +105,9 @@ function told({ rim, inner, spots }: Found): Omit<Light, "strips"> | null {
     { places: weighty, used: [], between: false },
   ];
   for (const { places, used, between } of tries) {
-    const surface = lightSurface(places);
+    const isThin = spots.length > 0 && places.length - weighty.length < fewestPlaces;
+    if (isThin && places !== weighty) continue;
+    const surface = places === weighty ? lightThrough(places) : lightSurface(places);
     if (surface && holds(surface, places) && agrees(surface, trusted, used)) return { surface, between };
   }
   return null;

@@ -28,7 +28,7 @@ export type ChartPhoto = Readonly<{
 
 /**
  * Why a swatch is not to be relied on.
- * `few-pixels` too small in the photo · `glare` light mirrored in it, or brighter than the paper · `shadow` an
+ * `few-pixels` too small in the photo · `glare` light mirrored in it, or brighter than white · `shadow` an
  * edge of a shadow on it · `uneven` two colours in it, or one that varies widely · `clipped` a channel at its
  * end, so that the true colour lies beyond it · `empty` nothing but paper.
  */

@@ -64,11 +64,16 @@ const onPlane = 0.08;
 /** As many planes are tried, so that with four places in ten in another light a good one is all but certain. */
 const planesTried = 240;
 
-/** Three of `count` places, far apart in the list; always the same ones, in an order without a pattern. */
-function triple(turn: number, count: number): readonly number[] {
-  const scattered = (salt: number) => (Math.imul(turn + 1, 2654435761) ^ Math.imul(salt, 40503)) >>> 0;
-  return [1, 2, 3].map((salt) => Math.floor((scattered(salt) >>> 8) % count));
+/** A whole number scattered over 32 bits, without a pattern but always the same: no chance in the engine. */
+function scattered(number: number): number {
+  const once = Math.imul(number ^ (number >>> 16), 0x45d9f3b);
+  const twice = Math.imul(once ^ (once >>> 16), 0x45d9f3b);
+  return (twice ^ (twice >>> 16)) >>> 0;
 }
+
+/** Three of `count` places, most often different ones. */
+const triple = (turn: number, count: number): readonly number[] =>
+  [1, 2, 3].map((nth) => scattered(3 * turn + nth) % count);
 
 const supportOf = (surface: Surface, strips: readonly Strip[]): number =>
   strips.reduce((sum, strip) => sum + (distanceOf(departure(strip, surface)) < onPlane ? strip.share : 0), 0);
@@ -113,7 +118,7 @@ function refitted(strips: readonly Strip[], surface: Surface): Surface {
   return fitted(strips, weights, termsFor(held)) ?? surface;
 }
 
-const termsFor = (places: number): number => (places >= 12 ? 6 : places >= 5 ? 3 : 1);
+const termsFor = (places: number): number => (places >= 12 ? 6 : places >= 4 ? 3 : 1);
 const turns = 10;
 
 /**
@@ -128,3 +133,11 @@ export function lightSurface(strips: readonly Strip[]): Surface | null {
   for (let turn = 0; surface && turn < turns; turn++) surface = refitted(strips, surface);
   return surface;
 }
+
+/** The light from a few places that are surely paper: a plane through them, as level as they allow. */
+export const lightThrough = (strips: readonly Strip[]): Surface | null =>
+  fitted(
+    strips,
+    strips.map(({ share }) => share),
+    strips.length > 1 ? 3 : 1,
+  );
