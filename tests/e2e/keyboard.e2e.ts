@@ -117,10 +117,14 @@ async function findPrices(page: Page, keys: Keyboard): Promise<void> {
   await keys.pressTo(page.getByRole("button", { name: /^prices/ }).first());
   await keys.press("Enter", "Tab", "Tab");
   await keys.write("Price", first);
+  const opened = page.getByRole("table", { name: /^Prices in / }).getByRole("button", { expanded: true });
   await keys.press("Enter");
   for (const price of others) {
     await expect(page.getByRole("button", { name: /^Next without a price/ })).toBeVisible();
+    await expect(page.locator(":focus")).toHaveValue(""); // the price before is kept
+    const before = (await opened.textContent()) ?? "";
     await keys.press("Enter");
+    await expect(opened).not.toHaveText(before); // its own line is open
     await keys.write("Price", price);
     await keys.press("Enter");
   }

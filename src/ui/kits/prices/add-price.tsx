@@ -79,8 +79,13 @@ export function AddPrice({ kit, line, market, writes, next, onNext }: Props) {
   const [tried, setTried] = useState(false);
   const [added, setAdded] = useState(false);
   const form = useRef<HTMLFormElement>(null);
-  const focusPrice = () =>
-    form.current?.querySelector<HTMLInputElement>('input[inputmode="decimal"]')?.focus();
+  const focusPrice = () => {
+    const field = form.current?.querySelector<HTMLInputElement>('input[inputmode="decimal"]');
+    field?.focus();
+    // Where a line above closes, the browser moves the page once more after it is drawn: then it is looked for again.
+    const look = () => document.activeElement === field && field?.scrollIntoView({ block: "nearest" });
+    requestAnimationFrame(() => requestAnimationFrame(look));
+  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the line is opened
   useEffect(() => {
     if (writes) focusPrice();
