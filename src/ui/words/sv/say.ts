@@ -16,7 +16,3 @@ export const listed = (parts: readonly string[]): string =>
 
 /** With a capital, to begin a sentence. */
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
-/** A name inside a sentence: "gouache, mossa" of "Gouache, mossa". Names that begin with two capitals stay. */
-export const within = (name: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
