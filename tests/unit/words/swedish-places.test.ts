@@ -1,57 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { kitsWords as kitsEn } from "../../../src/ui/words/en/kits.ts";
-import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
-import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
-import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
-import { worthWords as worthEn } from "../../../src/ui/words/en/worth.ts";
 import { asDone } from "../../../src/ui/words/sv/done.ts";
 import { kitsWords as kits } from "../../../src/ui/words/sv/kits.ts";
 import { marketsWords as markets } from "../../../src/ui/words/sv/markets.ts";
-import { paletteWords as palette } from "../../../src/ui/words/sv/palette.ts";
 import { remakeWords as remakes } from "../../../src/ui/words/sv/remakes.ts";
 import { worthWords as worth } from "../../../src/ui/words/sv/worth.ts";
 
 // No outside source: the sentences are the project's own.
-
-/** Every plain text of a place's words, by where it stands. */
-function textsIn(words: unknown, at = ""): readonly (readonly [string, string])[] {
-  if (typeof words === "string") return [[at, words]];
-  if (typeof words !== "object" || words === null) return [];
-  return Object.entries(words).flatMap(([key, value]) => textsIn(value, `${at}.${key}`));
-}
-
-/** Words that both languages write alike. */
-const alike = new Set([
-  "%",
-  "N",
-  "Kit",
-  "orange",
-  "Markdown",
-  "file", // a place in a file of rates, as the terminal says it too
-]);
-
-describe.each([
-  ["kits", kitsEn, kits],
-  ["remakes", remakesEn, remakes],
-  ["palette", paletteEn, palette],
-  ["worth", worthEn, worth],
-  ["markets", marketsEn, markets],
-])("the Swedish of %s", (_, en, sv) => {
-  const english = new Map(textsIn(en));
-  it("is of its own, wherever it is not alike", () => {
-    for (const [at, text] of textsIn(sv)) {
-      if (text === english.get(at) && !alike.has(text)) expect.fail(`${at} is still English: ${text}`);
-    }
-  });
-  it("begins and ends as its English does, and quotes as Swedish does", () => {
-    for (const [at, text] of textsIn(sv)) {
-      const before = english.get(at) ?? "";
-      expect(text, at).not.toMatch(/[“‘"]/);
-      expect(text.endsWith("."), at).toBe(before.endsWith("."));
-      expect(/^\p{Lu}/u.test(text), at).toBe(/^\p{Lu}/u.test(before));
-    }
-  });
-});
 
 describe("a count", () => {
   it.each([

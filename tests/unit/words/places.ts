@@ -1,0 +1,46 @@
+import { actWords as actsEn } from "../../../src/ui/words/en/acts.ts";
+import { deskWords as deskEn } from "../../../src/ui/words/en/desk.ts";
+import { frameWords as frameEn } from "../../../src/ui/words/en/frame.ts";
+import { keepSafeWords as keepSafeEn } from "../../../src/ui/words/en/keep-safe.ts";
+import { kitsWords as kitsEn } from "../../../src/ui/words/en/kits.ts";
+import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
+import { meanings as meaningsEn, meaningsPage as meaningsPageEn } from "../../../src/ui/words/en/meanings.ts";
+import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
+import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
+import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
+import { supplyWords as supplyEn } from "../../../src/ui/words/en/supply.ts";
+import { terms as termsEn } from "../../../src/ui/words/en/terms.ts";
+import { worthWords as worthEn } from "../../../src/ui/words/en/worth.ts";
+import { writeUpWords as writeUpEn } from "../../../src/ui/words/en/write-up.ts";
+import { actWords } from "../../../src/ui/words/sv/acts.ts";
+import { deskWords } from "../../../src/ui/words/sv/desk.ts";
+import { frameWords } from "../../../src/ui/words/sv/frame.ts";
+import { keepSafeWords } from "../../../src/ui/words/sv/keep-safe.ts";
+import { kitsWords } from "../../../src/ui/words/sv/kits.ts";
+import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
+import { meanings, meaningsPage } from "../../../src/ui/words/sv/meanings.ts";
+import { paletteWords } from "../../../src/ui/words/sv/palette.ts";
+import { remakeWords } from "../../../src/ui/words/sv/remakes.ts";
+import { stashWords } from "../../../src/ui/words/sv/stash.ts";
+import { supplyWords } from "../../../src/ui/words/sv/supply.ts";
+import { terms } from "../../../src/ui/words/sv/terms.ts";
+import { worthWords } from "../../../src/ui/words/sv/worth.ts";
+import { writeUpWords } from "../../../src/ui/words/sv/write-up.ts";
+
+/** The words of every place, in English and in Swedish. */
+export const places = [
+  ["acts", actsEn, actWords],
+  ["desk", deskEn, deskWords],
+  ["frame", frameEn, frameWords],
+  ["keep-safe", keepSafeEn, keepSafeWords],
+  ["kits", kitsEn, kitsWords],
+  ["markets", marketsEn, marketsWords],
+  ["meanings", { meanings: meaningsEn, page: meaningsPageEn }, { meanings, page: meaningsPage }],
+  ["palette", paletteEn, paletteWords],
+  ["remakes", remakesEn, remakeWords],
+  ["stash", stashEn, stashWords],
+  ["supply", supplyEn, supplyWords],
+  ["terms", termsEn, terms],
+  ["worth", worthEn, worthWords],
+  ["write-up", writeUpEn, writeUpWords],
+] as const;
