@@ -83,7 +83,7 @@ export const storeWords: typeof en = {
   request: "ett önskemål",
   removeRequest: "Ta bort ett önskemål",
 
-  addKit: (kit) => `Logga kitet ${kit}`,
+  addKit: (kit) => `Skriv in kitet ${kit}`,
   removeKit: (kit, remakes) => `Ta bort kitet ${kit}${remakes > 0 ? ` och ${remakes} omtag` : ""}`,
   addTier: (tier, kit) => `Lägg till nivån ${tier} i ${kit}`,
   tier: (tier) => `nivån ${tier}`,
@@ -124,6 +124,6 @@ export const storeWords: typeof en = {
   putIn: (count, unit, item) => `Lägg till ${count} ${units[unit]} av ${item}`,
   removeStashItem: (item) => `Ta bort ${item} från förrådet`,
 
-  bringBack: "Hämta tillbaka det som togs bort",
+  bringBack: "Ta tillbaka det som togs bort",
   removeSample: "Ta bort exemplet",
 };

@@ -47,7 +47,7 @@ describe("acts in Swedish", () => {
       acts.settle(kit, line, { kind: "list" }).label,
       acts.addRates({ date: "2026-02-27", base: "EUR", quotes: {} }).label,
     ]).toEqual([
-      "Logga kitet Aprilljus",
+      "Skriv in kitet Aprilljus",
       "Ta bort kitet Aprilljus och 1 omtag",
       "Lägg till Gouache, moss i Aprilljus",
       "Lägg till 1 rad i Aprilljus",

@@ -14,7 +14,7 @@ it.each([
 });
 
 it.each([
-  ["Logga kitet Aprilljus", "Loggade kitet Aprilljus"],
+  ["Skriv in kitet Aprilljus", "Skrev in kitet Aprilljus"],
   ["Lägg till marknaden Japan", "Lade till marknaden Japan"],
   ["Ta bort Gouache, mossa från förrådet", "Tog bort Gouache, mossa från förrådet"],
   ["Ge ett omdöme om kitet", "Gav ett omdöme om kitet"],

@@ -9,7 +9,7 @@ export const actWords: typeof en = {
   addShop: "Lägg till en butik",
   addParcel: "Lägg till ett paket",
   saveCopy: "Spara en kopia av allt",
-  restore: "Hämta tillbaka en kopia",
+  restore: "Ta tillbaka en kopia",
   saveCopyAlso: "säkerhetskopiera nu säkerhetskopia",
   restoreAlso: "återställ en säkerhetskopia",
   addLine: "Lägg till en rad",

@@ -15,7 +15,7 @@ const irregular: ReadonlyMap<string, string> = new Map([
   ["Återställ", "Återställde"],
 ]);
 
-/** An act's name as what was just done: ”Logga kitet …” reads ”Loggade kitet …”. Others stay as they are. */
+/** An act's name as what was just done: ”Skriv in kitet …” reads ”Skrev in kitet …”. Others stay as they are. */
 export function asDone(label: string): string {
   const [verb = ""] = label.split(" ", 1);
   const done = irregular.get(verb) ?? verb.replace(/\p{Ll}a$/u, "$&de");

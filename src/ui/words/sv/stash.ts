@@ -123,7 +123,7 @@ export const stashWords: typeof en = {
     paid: "Betalade",
     bought: "Köpt för ett omtag?",
     boughtHint:
-      "Det som kom efter att ett kit loggades lämnas utanför dess omtag, om det inte köptes för något annat.",
+      "Det som kom efter att ett kit skrevs in lämnas utanför dess omtag, om det inte köptes för något annat.",
     boughtYes: "ja",
     boughtNo: "nej",
     notSaid: "inte sagt",
