@@ -69,13 +69,14 @@ async function faultsIn(page: Page, rules: Look["rules"]): Promise<readonly stri
   );
 }
 
-/** The faults of the open page in every look. */
-async function faultsInAll(page: Page): Promise<readonly string[]> {
+/** The faults of the open page in every look; a state is laid out at 390 as it is at 320. */
+async function faultsInAll(page: Page, of: "place" | "state"): Promise<readonly string[]> {
   // One frame, so no page is opened to gather results in. The builder puts axe into the page, where it stays.
   await new AxeBuilder({ page }).setLegacyMode().withRules("document-title").analyze();
   const found: string[] = [];
   let last = 0;
   for (const { name, width, media, rules } of looks) {
+    if (of === "state" && width === 390) continue;
     await page.emulateMedia({ ...plainMedia, ...media });
     if (width !== last) await setWindow(page, width);
     last = width;
@@ -92,6 +93,9 @@ const [kit, item, remake] = ["sp-2026-02", "st-001", "rm-low-light"];
 const only = <T extends { id: string }>(records: readonly T[] | null | undefined, id: string) =>
   records?.filter((record) => record.id === id);
 
+/** A few rows of the list say as much of its colours and its roles as a hundred, in a tenth of the time. */
+const shorter = (address: string) => address.replace("view=list", "view=list&kind=marker");
+
 const addresses = [
   ...placesOf({
     kits: only(book.kits, kit),
@@ -103,16 +107,16 @@ const addresses = [
   "/no/such/place",
 ];
 
-for (const address of addresses)
+for (const address of addresses.map(shorter))
   test(`axe finds nothing at ${address}`, async ({ page }) => {
     await open(page, address);
-    expect(await faultsInAll(page)).toEqual([]);
+    expect(await faultsInAll(page, "place")).toEqual([]);
   });
 
 for (const address of plainPlaces)
   atFirst(`axe finds nothing at ${address} of an empty notebook`, async ({ page }) => {
     await open(page, address);
-    expect(await faultsInAll(page)).toEqual([]);
+    expect(await faultsInAll(page, "state")).toEqual([]);
   });
 
 type State = Readonly<{ name: string; at: string; act: (page: Page) => Promise<void> }>;
@@ -216,5 +220,5 @@ for (const { name, at, act } of states)
     await letWritesFail(context);
     await open(page, at);
     await act(page);
-    expect(await faultsInAll(page)).toEqual([]);
+    expect(await faultsInAll(page, "state")).toEqual([]);
   });

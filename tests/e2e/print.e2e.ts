@@ -85,6 +85,9 @@ for (const { name, at, says, rows } of sheets) {
       );
       expect(lines.filter((all) => all.length < 2)).toEqual([]); // no sheet is empty but for its foot
     }
+    // Leaving the paper is told with the next frame; told together with coming back to it, it would be no change.
+    await page.waitForFunction(() => !matchMedia("print").matches);
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
     await page.emulateMedia({ media: "print" }); // the rows as they are on paper, to be marked
     for (const format of formats) {
       let count = 0;
