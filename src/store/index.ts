@@ -22,7 +22,6 @@ export { recordsIn } from "./count.ts";
 export {
   areKeysOn,
   chosenLocale,
-  firstSpoken,
   keepKeysOn,
   keepLanguage,
   keepLocale,
