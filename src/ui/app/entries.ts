@@ -1,4 +1,3 @@
-import { foldWords } from "../words/fold-words.ts";
 import { format, words } from "../words/index.ts";
 import { type Term, terms } from "../words/terms.ts";
 import { go, type Target } from "./navigate.ts";
@@ -35,8 +34,6 @@ export type Findable = Readonly<{
     | null
     | undefined;
 }>;
-
-export const shownAtOnce = 12;
 
 const leads = (key: string, kind: Entry["kind"], name: string, to: Target, fact?: string | null): Entry => ({
   key,
@@ -97,23 +94,3 @@ export const wordEntries: readonly Entry[] = [
     leads(`word ${term}`, "word", name, wordsAddress(term as Term)),
   ), // its own keys
 ];
-
-/**
- * The entries that hold every word of the text, at most twelve: first those whose name begins with it, then
- * those with a word that does, then the rest, each in their own order.
- */
-export function findEntries(entries: readonly Entry[], text: string): readonly Entry[] {
-  const whole = foldWords(text);
-  const wanted = whole.split(" ");
-  const ranked = entries.flatMap((entry) => {
-    const name = foldWords(entry.name);
-    const fact = entry.fact ?? words.find.kinds[entry.kind];
-    const all = `${name} ${foldWords(`${fact} ${entry.also ?? ""}`)}`;
-    if (!wanted.every((word) => all.includes(word))) return [];
-    return [{ entry, rank: name.startsWith(whole) ? 0 : ` ${name}`.includes(` ${whole}`) ? 1 : 2 }];
-  });
-  return ranked
-    .toSorted((a, b) => a.rank - b.rank)
-    .slice(0, shownAtOnce)
-    .map(({ entry }) => entry);
-}

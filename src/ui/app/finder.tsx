@@ -2,7 +2,8 @@ import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
-import { type Entry, findEntries, shownAtOnce } from "./entries.ts";
+import type { Entry } from "./entries.ts";
+import { findEntries, shownOf } from "./find-entries.ts";
 import styles from "./finder.module.css";
 import { useKey, useSignChord } from "./keys.ts";
 import { useEntries } from "./use-entries.ts";
@@ -21,11 +22,12 @@ export function Finder() {
     () => foundFor(entries, (typed) => near?.(stash ?? [], typed) ?? [], text),
     [entries, near, stash, text],
   );
+  const shown = useMemo(() => shownOf(found, text.trim()), [found, text]);
   const box = useCombobox({
-    count: found.length,
+    count: shown.length,
     onPick: (index) => {
       leave();
-      found[index]?.run();
+      shown[index]?.run();
     },
   });
   /** The focus goes back to where it was, so that an act finds what it is about, and nobody is left nowhere. */
@@ -76,7 +78,7 @@ export function Finder() {
         hidden={!showsList || found.length === 0}
         className={styles.list}
       >
-        {found.map((entry, index) => (
+        {shown.map((entry, index) => (
           <li key={entry.key} {...box.optionProps(index)} className={styles.option}>
             <EntryText entry={entry} />
           </li>
@@ -99,7 +101,7 @@ function foundFor(
   if (text.trim() === "") return [];
   const named = findEntries(entries, text);
   const near = byColour(text).filter(({ key }) => named.every((entry) => entry.key !== key));
-  return [...named, ...near].slice(0, shownAtOnce);
+  return [...named, ...near];
 }
 
 function EntryText({ entry }: Readonly<{ entry: Entry }>) {

@@ -1,5 +1,6 @@
-import { expect, it } from "vitest";
-import { entriesOf, findEntries } from "../../../src/ui/app/entries.ts";
+import { describe, expect, it } from "vitest";
+import { type Entry, entriesOf } from "../../../src/ui/app/entries.ts";
+import { findEntries, shownOf } from "../../../src/ui/app/find-entries.ts";
 
 // No outside source: the order of what is found is our own. Names are invented.
 const entries = entriesOf({
@@ -36,4 +37,25 @@ it("finds an act by other words for it, after what is called so", () => {
   ] as const;
   expect(findEntries(acts, "back").map(({ key }) => key)).toEqual(["back", "save"]);
   expect(findEntries(acts, "back up").map(({ key }) => key)).toEqual(["save"]);
+});
+
+describe("what is shown of much that is found", () => {
+  const many = (kind: Entry["kind"], count: number): readonly Entry[] =>
+    Array.from({ length: count }, (_, index) => ({
+      key: `${kind} ${index}`,
+      kind,
+      name: `Light ${index}`,
+      run: () => undefined,
+    }));
+  const shown = (entries: readonly Entry[]) =>
+    shownOf(entries, "light").map(({ key, name }) => `${key}: ${name}`);
+
+  it("is all of it, up to twelve", () => {
+    expect(shown(many("stash", 12))).toHaveLength(12);
+  });
+  it("ends with how many more there are of each kind that has a place to see them", () => {
+    const all = shown([...many("kit", 13), ...many("act", 2), ...many("stash", 24)]);
+    expect(all).toHaveLength(14);
+    expect(all.slice(12)).toEqual(["more kit: and 1 more", "more stash: and 24 more"]);
+  });
 });

@@ -28,6 +28,7 @@ export const frameWords = {
     key: "/",
     none: (text: string) => `Nothing is called “${text}”`,
     found: (count: number) => (count === 1 ? "1 found" : `${count} found`),
+    more: (count: number) => `and ${count} more`,
     apart: (figure: string) => `${figure} apart`,
     kinds: {
       place: "place",

@@ -27,6 +27,7 @@ export const frameWords: typeof en = {
     key: "/",
     none: (text) => `Inget heter ”${text}”`,
     found: (count) => (count === 1 ? "1 träff" : `${count} träffar`),
+    more: (count) => `och ${count} till`,
     apart: (figure) => `${figure} ifrån`,
     kinds: {
       place: "plats",
