@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { emptyWorkbook, sizeLimitBytes, writeWorkbook } from "../../src/engine/workbook/index.ts";
-import { backupFile } from "../../src/store/index.ts";
+import { type Act, backupFile } from "../../src/store/index.ts";
 import { bytesText } from "../../src/ui/keep-safe/view/bytes.ts";
 import { copyName, writtenText } from "../../src/ui/keep-safe/view/copy.ts";
 import { healthView } from "../../src/ui/keep-safe/view/health.ts";
+import { onceEach } from "../../src/ui/keep-safe/view/history.ts";
 import { countRows, previewOf } from "../../src/ui/keep-safe/view/preview.ts";
 import { readCopy } from "../../src/ui/keep-safe/view/read-copy.ts";
 import { changesSince, isCopyDue, type Kept, keptView } from "../../src/ui/keep-safe/view/state.ts";
@@ -27,6 +28,35 @@ describe("the name of a copy", () => {
     const name = copyName(`${"a".repeat(39)} ${"b".repeat(60)}`, "2026-05-01");
     expect(name).toBe(`understudy-${"a".repeat(39)}-2026-05-01.json`);
   });
+});
+
+it("tells each act once, as it stands now", () => {
+  const act = (id: string, kind: Act["kind"], of?: string): Act => ({
+    ...{
+      id,
+      kind,
+      label: id,
+      device: "d",
+      counter: 1,
+      at: "2026-05-01T10:00:00.000Z",
+      changes: [],
+      inverse: [],
+    },
+    ...(of === undefined ? {} : { of }),
+  });
+  const newestFirst = [
+    act("d:6", "redo", "d:2"),
+    act("d:5", "undo", "d:2"),
+    act("d:4", "undo", "d:3"),
+    act("d:3", "do"),
+    act("d:2", "do"),
+    act("d:1", "do"),
+  ];
+  expect(onceEach(newestFirst).map(({ id, kind }) => [id, kind])).toEqual([
+    ["d:6", "redo"],
+    ["d:4", "undo"],
+    ["d:1", "do"],
+  ]);
 });
 
 it("says what was written, counted, and that it could be read back", () => {

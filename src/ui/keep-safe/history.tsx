@@ -6,6 +6,7 @@ import { format } from "../words/index.ts";
 import { keepSafeWords } from "../words/keep-safe.ts";
 import styles from "./keep-safe.module.css";
 import { useKept } from "./use-kept.ts";
+import { onceEach } from "./view/history.ts";
 import { momentText } from "./view/moment.ts";
 
 const words = keepSafeWords.history;
@@ -29,7 +30,7 @@ export function History() {
   const read = useCallback(() => acts(0, count + 1), [count]);
   const kept = useKept(read);
   if (!kept) return null;
-  const rows = kept.ok ? kept.value.slice(0, count) : [];
+  const rows = kept.ok ? onceEach(kept.value.slice(0, count)) : [];
   const hasMore = kept.ok && kept.value.length > count;
   return (
     <Section title={words.title}>
