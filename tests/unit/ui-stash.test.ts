@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { labFromHex } from "../../src/engine/colour/index.ts";
 import type { StashItem } from "../../src/engine/supply/index.ts";
 import { applyChanges } from "../../src/store/journal/index.ts";
-import { cellKey, hueCounts, layoutOf } from "../../src/ui/stash/view/by-colour.ts";
+import { cellKey, hueCounts, layoutOf, nearestFirst } from "../../src/ui/stash/view/by-colour.ts";
 import { talliesOf } from "../../src/ui/stash/view/counts.ts";
 import { spotToward } from "../../src/ui/stash/view/direction.ts";
 import { type Asked, findIn, readSearch } from "../../src/ui/stash/view/find.ts";
@@ -136,6 +136,16 @@ describe("the stash by colour", () => {
       expect(cell.slots.length + cell.more).toBe(whole?.slots.length);
       expect(fits).toBe(Math.min(2, whole?.slots.filter(({ fits: does }) => does).length ?? 0));
     });
+  });
+
+  // The distances are judged by culori above.
+  it("puts what is close to a typed colour in the order of nearness, the nearest kept when some are folded", () => {
+    const found = find({ text: "#303030" });
+    expect(found.ids.size).toBeGreaterThan(3);
+    const ids = (limit: number) => nearestFirst(known, found, limit).slots.map(({ item }) => item.id);
+    expect(ids(1000)).toEqual([...(found.apart?.keys() ?? [])]);
+    expect(ids(3)).toEqual([...(found.apart?.keys() ?? [])].slice(0, 3));
+    expect(nearestFirst(known, found, 3).more).toBe(found.ids.size - 3);
   });
 
   it("shows all of a cell that was opened", () => {

@@ -6,6 +6,7 @@ import { Band } from "../kits/band.tsx";
 import entry from "../kits/contents/entry.module.css";
 import { TypedLine } from "../kits/contents/typed-line.tsx";
 import { entryView, type Fix, knownNames, pieceAt } from "../kits/view/entry.ts";
+import { hasKeys } from "../parts/has-keys.ts";
 import { Acts, Beside, Button } from "../parts/index.ts";
 import { stashWords } from "../words/stash.ts";
 import styles from "./add.module.css";
@@ -81,7 +82,7 @@ export function AddToStash({ asked, onDone }: Props) {
     );
   }
   return (
-    <Beside note={words.note}>
+    <Beside note={hasKeys() && words.note}>
       <Band>
         <p className={entry.fact}>{words.hint}</p>
         <div className={entry.desk}>

@@ -1,12 +1,11 @@
 import { type HueGroup, hueGroups } from "../../engine/colour/index.ts";
 import { useAddressValue } from "../app/navigate.ts";
 import { Button, classes } from "../parts/index.ts";
-import { Swatch } from "../swatch/index.ts";
 import { format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
-import { ItemLink } from "./item-link.tsx";
 import styles from "./ladder.module.css";
-import { cellKey, hueCounts, type Layout, type Slot } from "./view/by-colour.ts";
+import { Rungs } from "./rungs.tsx";
+import { cellKey, hueCounts, type Layout, type Shown, type Slot } from "./view/by-colour.ts";
 
 type Hue = HueGroup | "rest";
 type Props = Readonly<{ layout: Layout; onOpen: (cell: string) => void }>;
@@ -65,19 +64,7 @@ function Step({ title, slots, more, onOpen }: StepProps) {
   return (
     <section className={styles.step}>
       {title && <h2 className={styles.title}>{title}</h2>}
-      <ul>
-        {fitting.map((slot) => (
-          <li key={slot.item.id}>
-            <ItemLink id={slot.item.id} stays={false} className={styles.rung}>
-              <Swatch item={slot.item} width={62} height={44} />
-              <span className={styles.words}>
-                <span className={styles.name}>{slot.name}</span>
-                <span className={styles.more}>{[slot.more, slot.figure].filter(Boolean).join(", ")}</span>
-              </span>
-            </ItemLink>
-          </li>
-        ))}
-      </ul>
+      <Rungs slots={fitting} />
       {others.length > 0 && (
         <p className={styles.others}>
           {others.map(({ item, hex }) => (
@@ -96,5 +83,22 @@ function Step({ title, slots, more, onOpen }: StepProps) {
         </Button>
       )}
     </section>
+  );
+}
+
+type NearestProps = Readonly<{ near: Shown; onOpen: () => void }>;
+
+/** On a phone, where a colour was typed: what is close to it, nearest first. */
+export function NearestFirst({ near, onOpen }: NearestProps) {
+  if (near.fitting === 0) return <p>{words.notFound}</p>;
+  return (
+    <div className={styles.step}>
+      <Rungs slots={near.slots} />
+      {near.more > 0 && (
+        <Button kind="quiet" onClick={onOpen}>
+          {words.moreHere(near.more)}
+        </Button>
+      )}
+    </div>
   );
 }

@@ -4,11 +4,11 @@ import { ColourGrid } from "./colour-grid.tsx";
 import { NarrowFilters } from "./filters.tsx";
 import { FindBar } from "./find-bar.tsx";
 import { ChosenPanel, type PanelProps } from "./item-page.tsx";
-import { Ladder } from "./ladder.tsx";
+import { Ladder, NearestFirst } from "./ladder.tsx";
 import { StashList } from "./list.tsx";
 import styles from "./stash-views.module.css";
 import type { AskedState } from "./use-asked.ts";
-import { layoutOf } from "./view/by-colour.ts";
+import { layoutOf, nearestFirst } from "./view/by-colour.ts";
 import type { Tallies } from "./view/counts.ts";
 import type { Found } from "./view/find.ts";
 import type { Known } from "./view/known.ts";
@@ -68,6 +68,7 @@ function Laid({ known, found, panel, narrow }: ViewProps) {
   const limit = usePrinting() ? Number.POSITIVE_INFINITY : cellLimit;
   const layout = useMemo(() => layoutOf(known, found, limit, opened), [known, found, limit, opened]);
   const open = (cell: string) => setOpened(new Set([...opened, cell]));
+  if (narrow && found.apart) return <Closest known={known} found={found} />;
   if (narrow) return <Ladder layout={layout} onOpen={open} />;
   return (
     <>
@@ -79,4 +80,10 @@ function Laid({ known, found, panel, narrow }: ViewProps) {
       )}
     </>
   );
+}
+
+function Closest({ known, found }: Pick<ViewProps, "known" | "found">) {
+  const [isAll, setAll] = useState(false);
+  const limit = usePrinting() || isAll ? Number.POSITIVE_INFINITY : cellLimit;
+  return <NearestFirst near={nearestFirst(known, found, limit)} onOpen={() => setAll(true)} />;
 }

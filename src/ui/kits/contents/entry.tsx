@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { useOffer } from "../../app/acts.ts";
+import { hasKeys } from "../../parts/has-keys.ts";
 import { Beside, Button } from "../../parts/index.ts";
 import { Swatch } from "../../swatch/index.ts";
 import { actWords } from "../../words/acts.ts";
@@ -15,9 +16,6 @@ import { TypedLine } from "./typed-line.tsx";
 import { type EntryState, useEntry } from "./use-entry.ts";
 
 const text = kitsWords.entry;
-
-/** Whether it is likely that Enter and Tab are at hand. */
-const hasKeys = () => !matchMedia("(pointer: coarse), (width < 40rem)").matches;
 
 type Props = Readonly<{ kit: Kit; entry: EntryState }>;
 

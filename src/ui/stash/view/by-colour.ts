@@ -101,6 +101,15 @@ export function layoutOf(
   };
 }
 
+/** What is close to the colour that was typed, nearest first, whatever its hue. */
+export function nearestFirst(stash: readonly Known[], found: Found, limit: number): Shown {
+  const distance = ({ item }: Known) => found.apart?.get(item.id) ?? Number.POSITIVE_INFINITY;
+  const close = stash
+    .filter(({ item }) => found.ids.has(item.id))
+    .toSorted((a, b) => distance(a) - distance(b));
+  return shown(close, found, limit);
+}
+
 export const cellKey = (hue: HueGroup, band: LightnessBand): string => `${hue} ${band}`;
 
 /** How many fit in each hue, for choosing one on a phone. */
