@@ -63,6 +63,14 @@ const chrome = [
 const printed = async (page: Page, format: (typeof formats)[number]): Promise<readonly Sheet[]> =>
   sheetsOf(await page.pdf({ format }));
 
+/** A change of media is told with the next frame; two within one frame would be no change. */
+async function layOut(page: Page, media: "screen" | "print"): Promise<void> {
+  await page.emulateMedia({ media });
+  await page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
+  );
+}
+
 /** Which sheets a row is on, by the marks where its cells begin and end. */
 const sheetsWith = (all: readonly Sheet[], row: number): readonly number[] =>
   all.flatMap(({ pieces }, index) => {
@@ -85,11 +93,9 @@ for (const { name, at, says, rows } of sheets) {
       );
       expect(lines.filter((all) => all.length < 2)).toEqual([]); // no sheet is empty but for its foot
     }
-    // Leaving the paper is told with the next frame; told together with coming back to it, it would be no change.
-    await page.waitForFunction(() => !matchMedia("print").matches);
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
-    await page.emulateMedia({ media: "print" }); // the rows as they are on paper, to be marked
     for (const format of formats) {
+      await layOut(page, "screen");
+      await layOut(page, "print"); // the rows as they are on paper, to be marked
       let count = 0;
       const mark = async () => (count = await markRows(page)); // until those folded away on a screen are there
       await expect.poll(mark).toBeGreaterThanOrEqual(rows);

@@ -44,13 +44,14 @@ export const markRows = (page: Page): Promise<number> =>
       (row) =>
         row.checkVisibility() && !row.closest("nav, svg, [role='listbox']") && !row.querySelector("tr, li"),
     );
-    rows.forEach((row, index) => {
-      const cells = row.matches("tr") ? [...row.children] : [row];
-      for (const cell of cells) {
-        if (!cell.checkVisibility()) continue;
-        cell.prepend(mark(`[${index}`));
-        cell.append(mark(`${index}]`));
-      }
-    });
+    const cells = rows.flatMap((row, index) =>
+      (row.matches("tr") ? [...row.children] : [row])
+        .filter((cell) => cell.checkVisibility())
+        .map((cell) => ({ cell, index })),
+    );
+    for (const { cell, index } of cells) {
+      cell.prepend(mark(`[${index}`));
+      cell.append(mark(`${index}]`));
+    }
     return rows.length;
   });
