@@ -1,6 +1,6 @@
 import { deltaE2000, type Lab, labFromHex, labOf, parseColour } from "../../engine/colour/index.ts";
 import { hexOfWord, type StashItem } from "../../engine/supply/index.ts";
-import { words } from "../words/index.ts";
+import { format, words } from "../words/index.ts";
 import type { Entry } from "./entries.ts";
 import { go } from "./navigate.ts";
 
@@ -29,7 +29,7 @@ export function nearColours(stash: readonly StashItem[], text: string): readonly
       key: `stash ${id}`,
       kind: "stash",
       name,
-      fact: words.find.apart(apart.toFixed(1)),
+      fact: words.find.apart(format.number(apart, 1, true)),
       run: () => go({ name: "stash-item", id }),
     }));
 }

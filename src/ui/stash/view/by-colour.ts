@@ -7,6 +7,7 @@ import {
   lightnessBands,
 } from "../../../engine/colour/index.ts";
 import type { StashItem } from "../../../engine/supply/index.ts";
+import { format } from "../../words/index.ts";
 import { stashWords as words } from "../../words/stash.ts";
 import type { Found } from "./find.ts";
 import { type Colouring, type Known, placeOf } from "./known.ts";
@@ -40,7 +41,7 @@ function slotOf({ item, colour, facts }: Known, found: Found): Slot {
   const more = [
     colour?.said ?? facts,
     placeOf(item),
-    apart === undefined ? "" : words.apart(apart.toFixed(1)),
+    apart === undefined ? "" : words.apart(format.number(apart, 1, true)),
   ];
   return {
     item,
@@ -48,7 +49,7 @@ function slotOf({ item, colour, facts }: Known, found: Found): Slot {
     hex: colour && hexFromLab(colour.lab),
     name: item.supply.name,
     more: more.filter((part) => part !== "").join(", "),
-    figure: colour ? words.lightnessOf(colour.lab.l.toFixed(0)) : "",
+    figure: colour ? words.lightnessOf(format.number(colour.lab.l)) : "",
   };
 }
 

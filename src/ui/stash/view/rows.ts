@@ -27,7 +27,11 @@ export const haveText = (item: StashItem): string =>
   [format.count(stockOf(item, "owned")), sheetsText(item)].filter((part) => part !== "").join(", ");
 
 function rowOf({ item, facts, colour }: Known, apart: number | undefined): Row {
-  const more = [facts, colour?.said ?? "", apart === undefined ? "" : words.apart(apart.toFixed(1))];
+  const more = [
+    facts,
+    colour?.said ?? "",
+    apart === undefined ? "" : words.apart(format.number(apart, 1, true)),
+  ];
   return {
     item,
     name: item.supply.name,
