@@ -175,8 +175,16 @@ const withKind =
     return known === undefined ? null : say(known);
   };
 
+/** Why a file is no JSON. Browsers say it in English: of theirs only the spot is kept, where they name it. */
+function noJson(why: string): string {
+  const known = exact.get(why);
+  const spot = /line (\d+),? column (\d+)/.exec(why);
+  if (known !== undefined) return `inte JSON (${known})`;
+  return spot ? `inte JSON (rad ${spot[1]}, tecken ${spot[2]})` : "inte JSON";
+}
+
 const patterns: readonly (readonly [RegExp, Put])[] = [
-  [/^not JSON \((.*)\)$/s, (why = "") => `inte JSON (${exact.get(why) ?? why})`], // else in the browser's own words
+  [/^not JSON \((.*)\)$/s, (why = "") => noJson(why)],
   [
     /^write (\d+), or read it with a newer Understudy$/,
     (version) => `skriv ${version}, eller läs den med ett nyare Understudy`,
