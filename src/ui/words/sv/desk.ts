@@ -50,10 +50,10 @@ export const deskWords: typeof en = {
 
   next: {
     title: {
-      "stand-ins": "Näst: ersättarna",
-      bench: "Näst: bänken",
-      verdict: "Näst: omdömet",
-      "write-up": "Näst: texten",
+      "stand-ins": "Härnäst: ersättarna",
+      bench: "Härnäst: bänken",
+      verdict: "Härnäst: omdömet",
+      "write-up": "Härnäst: texten",
     },
     go: {
       "stand-ins": "Se över ersättarna",
@@ -75,14 +75,14 @@ export const deskWords: typeof en = {
     noLines: "Innehållet är inte inskrivet än.",
     logLines: "Skriv in innehållet",
 
-    takeUpTitle: "Näst: ta om ett kit",
+    takeUpTitle: "Härnäst: ta om ett kit",
     takeUpLead: (kit, figure) => `Av ditt förråd blir det bäst ${kit}: ${figure} av 100.`,
     takeUpNone: "Varje kit som är inskrivet här har tagits om. Skriv in ett till, eller ta om ett igen.",
     takeUpAct: "Börja ett omtag",
-    logTitle: "Näst: skriv in ett kit",
+    logTitle: "Härnäst: skriv in ett kit",
     logLead: "Ditt förråd är påbörjat. Skriv in ett kit och se hur väl du skulle kunna sätta ihop det.",
     logAct: "Skriv in ett kit",
-    stashTitle: "Näst: ditt förråd",
+    stashTitle: "Härnäst: ditt förråd",
     stashLead: "Ett kit är inskrivet. Lägg in det du äger i förrådet, så hittar varje sak sin närmaste.",
     stashAct: "Börja på mitt förråd",
   },
