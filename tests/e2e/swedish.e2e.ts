@@ -16,7 +16,7 @@ import { expect, test } from "./watched.ts";
 test.use({ locale: "sv-SE" });
 
 /** Other locales show in their own way what they make of an amount, when they are offered. */
-const isOffer = (text: string) => /^\p{Ll}+ (?:engelska|\(.+\)): EUR /u.test(text);
+const isOffer = (text: string) => /^\p{Ll}+ (?:engelska|\(.+\)): .*\bEUR\b/u.test(text);
 
 /** A colour that was searched for, laid out both ways; our own words; and addresses that lead nowhere. */
 const elsewhere = [
