@@ -175,7 +175,9 @@ describe("against each tier", () => {
   it("shares a payment and names the rate", () => {
     const season = tierRows(sceneOf("sp-2026-04", "se"))[1];
     const share = season?.making.steps.find(({ what }) => what === "One kit");
-    expect(share?.how).toBe("at EUR 1 = SEK 11.0250 of 30 Apr 2026, for 3 kits, so divided by 3, rounded");
+    expect(share?.how).toBe(
+      "at EUR\u00a01 = SEK\u00a011.0250 of 30 Apr 2026, for 3 kits, so divided by 3, rounded",
+    );
   });
 });
 
@@ -261,10 +263,10 @@ describe("beside it", () => {
 
 it("notes the rates used with their day, where it ships from, and the border", () => {
   expect(notesOf(sceneOf("sp-2026-04", "se")).join(" ")).toBe(
-    "EUR 1 = SEK 11.0250 on 30 Apr 2026. Ships from Ireland. Nothing is charged at the border.",
+    "EUR\u00a01 = SEK\u00a011.0250 on 30 Apr 2026. Ships from Ireland. Nothing is charged at the border.",
   );
   expect(notesOf(sceneOf("hd-2026-03", "se"))[0]).toBe(
-    "EUR 1 = JPY 163.45 = SEK 11.0250 on 31 Mar 2026.", // one table, each currency once
+    "EUR\u00a01 = JPY\u00a0163.45 = SEK\u00a011.0250 on 31 Mar 2026.", // one table, each currency once
   );
   expect(notesOf(sceneOf("sp-2026-04", "ie")).join(" ")).toContain("no border to cross");
   expect(notesOf(sceneOf("hd-2026-03", "se")).join(" ")).toContain(

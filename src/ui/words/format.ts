@@ -70,6 +70,16 @@ export function formatter(locale: string | undefined) {
     moneyPieces: (money: Money, sign: Sign = "auto", code = true): MoneyPieces =>
       piecesOf(parts(money, sign, code)),
 
+    /** "SEK 11.0250", "11,0250 SEK": one side of an exchange rate, with every digit as it was written. */
+    rate: (currency: string, quote: string): string => {
+      const digits = quote.split(".")[1]?.length ?? 0;
+      return new Intl.NumberFormat(plain, {
+        ...{ style: "currency", currency, currencyDisplay: "code" },
+        minimumFractionDigits: digits,
+        maximumFractionDigits: digits,
+      }).format(exact(quote));
+    },
+
     /** A number that is no money: up to `digits` decimals, or exactly as many with `fixed`. */
     number: (value: number | string, digits = 0, fixed = false): string =>
       new Intl.NumberFormat(plain, {

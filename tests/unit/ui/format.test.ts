@@ -33,6 +33,16 @@ describe("money", () => {
   });
 });
 
+// CLDR: where a locale puts a currency that is named by its code.
+it.each([
+  ["en-GB", "SEK\u00a011.0250"],
+  ["sv-SE", "11,0250\u00a0SEK"],
+  ["de-DE", "11,0250\u00a0SEK"],
+  ["ja-JP", "SEK\u00a011.0250"],
+])("prints a rate as %s writes money, with every digit as it was written", (locale, text) => {
+  expect(formatter(locale).rate("SEK", "11.0250")).toBe(text);
+});
+
 describe("dates", () => {
   it("prints the day that was written, in any time zone", () => {
     expect(british.date("2026-05-02")).toBe("2 May 2026");

@@ -23,10 +23,6 @@ export function currenciesInUse(book: Workbook): readonly string[] {
 /** The base that most tables have, for a new one. */
 export const usualBase = (book: Workbook): string => (book.rates ?? []).at(-1)?.base ?? "EUR";
 
-/** A rate with every digit as it was written. */
-const quoteText = (quote: string, format: Formatter): string =>
-  format.number(quote, quote.split(".")[1]?.length ?? 0, true);
-
 /** A day's rates, ready to print: those in use, and how many more there are. */
 export type RateRow = Readonly<{
   table: RateTable;
@@ -42,7 +38,7 @@ function quotesText({ quotes, base }: RateTable, inUse: readonly string[], forma
   const byCode = new Map(given);
   const texts = inUse.flatMap((code) => {
     const quote = code === base ? null : byCode.get(code);
-    return quote ? [`${code} ${quoteText(quote, format)}`] : [];
+    return quote ? [format.rate(code, quote)] : [];
   });
   const rest = given.length - texts.length;
   if (texts.length === 0) return words.unused(rest);

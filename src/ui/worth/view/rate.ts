@@ -1,11 +1,6 @@
 import type { RateUse } from "../../../engine/money/index.ts";
 import type { Formatter } from "../../words/index.ts";
 
-const decimals = (text: string): number => text.split(".")[1]?.length ?? 0;
-
-/** A quote with every digit as it was written: "11.0250". */
-const quote = (text: string, format: Formatter): string => format.number(text, decimals(text), true);
-
 const sidesOf = (rate: RateUse) =>
   [
     { code: rate.from, quote: rate.fromQuote },
@@ -14,8 +9,8 @@ const sidesOf = (rate: RateUse) =>
 
 /** A rate as its table wrote it, none worked out: "EUR 1 = SEK 11.0250", "EUR 1 = SEK 11.0250 = JPY 164.10". */
 export function rateText(rate: RateUse, format: Formatter): string {
-  const sides = sidesOf(rate).map((side) => `${side.code} ${quote(side.quote, format)}`);
-  return [`${rate.base} 1`, ...sides].join(" = ");
+  const sides = sidesOf(rate).map(({ code, quote }) => format.rate(code, quote));
+  return [format.rate(rate.base, "1"), ...sides].join(" = ");
 }
 
 /** The rates used of one table, ready to print, with its day. */
@@ -27,11 +22,11 @@ export function ratesByDay(rates: readonly RateUse[], format: Formatter): readon
   for (const rate of rates) {
     const key = `${rate.base} ${rate.date}`;
     const table = tables.get(key) ?? { base: rate.base, date: rate.date, sides: new Map() };
-    for (const side of sidesOf(rate)) table.sides.set(side.code, quote(side.quote, format));
+    for (const side of sidesOf(rate)) table.sides.set(side.code, format.rate(side.code, side.quote));
     tables.set(key, table);
   }
   return [...tables.values()].map(({ base, date, sides }) => ({
     date,
-    text: [`${base} 1`, ...[...sides].map(([code, text]) => `${code} ${text}`)].join(" = "),
+    text: [format.rate(base, "1"), ...sides.values()].join(" = "),
   }));
 }
