@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { sampleBook } from "../unit/sample.ts";
 import { open, step } from "./places.ts";
 import { test as atFirst } from "./watched.ts";
 import { expect, test } from "./with-sample.ts";
@@ -125,4 +126,37 @@ test("turned off, single keys do nothing, also after loading again; the chord st
   await page.keyboard.press("Enter");
   await page.keyboard.press("/");
   await expect(finder(page)).toBeFocused();
+});
+
+test("what is found beyond the twelve is counted, and leads to where all of it stands", async ({ page }) => {
+  const maker = "Sorrelby";
+  const owned = (sampleBook().stash ?? []).filter(({ supply }) => supply.maker === maker).length;
+  await open(page, "/");
+  await finder(page).fill(maker);
+  const options = page.getByRole("search").getByRole("option");
+  await expect(options).toHaveCount(13);
+  await expect(options.last()).toContainText(`and ${owned - 12} more`);
+  await expect(page.getByRole("search").getByRole("status")).toHaveText(`${owned} found`);
+  await page.keyboard.press("ArrowUp"); // from the first to the last
+  await page.keyboard.press("Enter");
+  await expect(page).toHaveURL(`/stash?q=${maker}&view=list`);
+  await expect(page.getByRole("main").getByText(`${owned} found`)).toBeVisible();
+});
+
+test("an act that was taken back stands in the history once, as it is now", async ({ page }) => {
+  await open(page, "/stash/st-001");
+  const note = page.getByRole("textbox", { name: "Note", exact: true });
+  await note.fill("behind the jars");
+  await note.blur();
+  for (const [act, told] of [
+    ["Undo the last change", "taken back"],
+    ["Redo", "done again"],
+  ] as const) {
+    await name(page, act);
+    await page.keyboard.press("Enter");
+    await step(page, "/keep-safe");
+    const rows = page.getByRole("table", { name: "Changes, newest first" }).getByRole("row");
+    await expect(rows).toHaveCount(3); // its head, the note, the sample
+    await expect(rows.nth(1)).toContainText(told);
+  }
 });
