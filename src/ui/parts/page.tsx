@@ -95,10 +95,11 @@ type BesideProps = Readonly<{
 
 /** Something in the writing column with its note in the margin. It can stand anywhere in a page. */
 export function Beside({ aside, note, className, children }: BesideProps) {
+  const hasNote = Array.isArray(note) ? note.length > 0 : Boolean(note);
   return (
     <div className={classes(styles.beside, className)}>
       {aside && <div className={styles.aside}>{aside}</div>}
-      {note && <div className={styles.note}>{note}</div>}
+      {hasNote && <div className={styles.note}>{note}</div>}
       {children}
     </div>
   );
