@@ -9,8 +9,13 @@ import { act, put, set } from "./record.ts";
 import { removal, thenMend } from "./remove.ts";
 import { change } from "./words.ts";
 
-export const addMarket = (market: Market): ActDraft =>
-  act(words.addMarket(market.name), put("markets", market));
+/** @param livesThere whether it is where the person lives, as the first one is taken to be */
+export const addMarket = (market: Market, livesThere = false): ActDraft =>
+  act(
+    words.addMarket(market.name),
+    put("markets", market),
+    ...(livesThere ? [set("book", "book", ["home", "market"], market.id)] : []),
+  );
 
 export const editMarket = (market: Market, path: Path, value: unknown): ActDraft =>
   act(change(path, market.name), set("markets", market.id, path, value));

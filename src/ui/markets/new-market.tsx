@@ -10,9 +10,10 @@ import { marketId } from "./view/names.ts";
 
 const words = marketsWords.markets;
 
-/** Asks for what a market cannot be without; its border is filled in once it stands. */
-export function NewMarket({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
+/** Asks for what a market cannot be without; its border is filled in once it stands. The first is where one lives. */
+export function NewMarket({ asked, onClose }: Readonly<{ asked: number; onClose?: () => void }>) {
   const markets = useBook((state) => state.book.markets) ?? [];
+  const home = useBook((state) => state.book.home?.market);
   const [name, setName] = useState("");
   const [currency, setCurrency] = useState("EUR");
   const [tried, setTried] = useState(false);
@@ -23,10 +24,11 @@ export function NewMarket({ asked, onClose }: Readonly<{ asked: number; onClose:
   const add = async () => {
     setTried(true);
     if (fault) return;
-    if (await doAct(addMarket({ id: marketId(wanted, markets), name: wanted, currency }))) onClose();
+    const market = { id: marketId(wanted, markets), name: wanted, currency };
+    if (await doAct(addMarket(market, !home && markets.length === 0))) onClose?.();
   };
   return (
-    <NewThing asked={asked} verb={words.verb} onAdd={add} onClose={onClose}>
+    <NewThing asked={asked} verb={words.verb} onAdd={add} {...(onClose && { onClose })}>
       <Field label={words.name} value={name} onValue={setName} fault={tried ? fault : undefined} />
       <Chooser
         label={words.currency}

@@ -13,10 +13,12 @@ import { currenciesInUse, usualBase } from "./view/rates.ts";
 const words = marketsWords.rates;
 const currencies = currencyCodes.map((value) => ({ value, label: value }));
 
+type Props = Readonly<{ asked: number; day?: string | undefined; onClose?: () => void }>;
+
 /** A day's rates by hand: the day, the currency they are quoted for, and a rate for each other one in use. */
-export function NewRates({ asked, onClose }: Readonly<{ asked: number; onClose: () => void }>) {
+export function NewRates({ asked, day, onClose }: Props) {
   const book = useBook((state) => state.book);
-  const [date, setDate] = useState<string | null>(null);
+  const [date, setDate] = useState<string | null>(day ?? null);
   const [base, setBase] = useState(usualBase(book));
   const [quotes, setQuotes] = useState<ReadonlyMap<string, string>>(new Map());
   const [source, setSource] = useState("");
@@ -30,7 +32,7 @@ export function NewRates({ asked, onClose }: Readonly<{ asked: number; onClose: 
 
   const add = async () => {
     setTried(true);
-    if (read.ok && (await doAct(addRates(read.table)))) onClose();
+    if (read.ok && (await doAct(addRates(read.table)))) onClose?.();
   };
   const submit = useSubmit(add);
   return (
@@ -74,9 +76,11 @@ export function NewRates({ asked, onClose }: Readonly<{ asked: number; onClose: 
         <Button kind="primary" type="submit">
           {words.verb}
         </Button>
-        <Button kind="quiet" onClick={onClose}>
-          {marketsWords.cancel}
-        </Button>
+        {onClose && (
+          <Button kind="quiet" onClick={onClose}>
+            {marketsWords.cancel}
+          </Button>
+        )}
       </Acts>
     </form>
   );

@@ -11,7 +11,8 @@ type Props = Readonly<{
   /** What adding it says: "Add the shop". */
   verb: string;
   onAdd: () => Promise<void>;
-  onClose: () => void;
+  /** Leaves it; a form that is asked in place has nothing to go back to. */
+  onClose?: () => void;
   children: ReactNode;
 }>;
 
@@ -25,9 +26,11 @@ export function NewThing({ asked, verb, onAdd, onClose, children }: Props) {
         <Button kind="primary" type="submit">
           {verb}
         </Button>
-        <Button kind="quiet" onClick={onClose}>
-          {marketsWords.cancel}
-        </Button>
+        {onClose && (
+          <Button kind="quiet" onClick={onClose}>
+            {marketsWords.cancel}
+          </Button>
+        )}
       </Acts>
     </form>
   );

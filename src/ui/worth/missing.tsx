@@ -1,6 +1,7 @@
 import type { Kit } from "../../engine/worth/index.ts";
 import { editKit } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
+import { AskMarket, AskRates } from "../markets/asked-in-place.tsx";
 import { ButtonLink, DateField, Empty } from "../parts/index.ts";
 import { faultIn } from "../words/faults.ts";
 import { worthWords } from "../words/worth.ts";
@@ -33,10 +34,7 @@ function What({ kit, worth }: Props) {
       );
     case "no-markets":
       return (
-        <Empty
-          title={words.noMarkets}
-          act={<ButtonLink to={{ name: "markets" }}>{words.toMarkets}</ButtonLink>}
-        >
+        <Empty title={words.noMarkets} act={<AskMarket />}>
           {words.noMarketsText}
         </Empty>
       );
@@ -48,7 +46,7 @@ function What({ kit, worth }: Props) {
       );
     case "no-rates":
       return (
-        <Empty title={words.rates} act={<ButtonLink to={{ name: "markets" }}>{words.toMarkets}</ButtonLink>}>
+        <Empty title={words.rates} act={<AskRates day={kit.valuedOn} />}>
           <p>{words.ratesText}</p>
           <ul className={styles.faults}>
             {worth.faults.map(faultIn).map(({ place, problem, remedy }) => (

@@ -3,6 +3,7 @@ import type { Kit } from "../../../engine/worth/index.ts";
 import { editKit, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { useAddressValue, withAddressValue } from "../../app/navigate.ts";
+import { AskMarket } from "../../markets/asked-in-place.tsx";
 import { ButtonLink, DateField, Empty, Tabs } from "../../parts/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { KitFrame } from "../kit-frame.tsx";
@@ -52,7 +53,7 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
           }))}
         />
       </div>
-      <MissingRates faults={here.faults} />
+      <MissingRates faults={here.faults} day={kit.valuedOn} />
       <h2 className="visually-hidden">{text.table(here.market.name)}</h2>
       <PriceTable
         {...{ kit, here, all, rows, open, writes }}
@@ -91,10 +92,7 @@ function NotReady({ kit, hasLines }: Readonly<{ kit: Kit; hasLines: boolean }>) 
           </Empty>
         )}
         {hasLines && !needsDay && (
-          <Empty
-            title={text.noMarkets}
-            act={<ButtonLink to={{ name: "markets" }}>{text.toMarkets}</ButtonLink>}
-          >
+          <Empty title={text.noMarkets} act={<AskMarket />}>
             {text.noMarketsText}
           </Empty>
         )}

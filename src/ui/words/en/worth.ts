@@ -237,7 +237,6 @@ export const worthWords = {
     toContents: "Put in the contents",
     noMarkets: "For which country shall it be counted?",
     noMarketsText: "Worth is counted for a market: a country with its currency. Say which one is yours.",
-    toMarkets: "Open Markets",
     noDay: "As of which day do prices count?",
     noDayText: "All amounts of this kit are converted at the rates of one day.",
     day: "Prices as of",

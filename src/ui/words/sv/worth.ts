@@ -237,7 +237,6 @@ export const worthWords: typeof en = {
     toContents: "Skriv in innehållet",
     noMarkets: "För vilket land ska det räknas?",
     noMarketsText: "Värdet räknas för en marknad: ett land med dess valuta. Säg vilken som är din.",
-    toMarkets: "Öppna Marknader",
     noDay: "Vilken dags priser gäller?",
     noDayText: "Alla belopp i kitet räknas om efter en och samma dags kurser.",
     day: "Priser per",
