@@ -25,6 +25,7 @@ export function NewTier({ kit, asked, onClose }: Props) {
   const [label, setLabel] = useState("");
   const [kits, setKits] = useState("1");
   const [price, setPrice] = useState({ amount: null as string | null, currency: likelyCurrency(kit, book) });
+  const [postage, setPostage] = useState({ ...price, amount: null as string | null });
   const [tried, setTried] = useState(false);
   const count = Number(kits.trim() || Number.NaN);
   const isCount = Number.isSafeInteger(count) && count > 0;
@@ -34,16 +35,24 @@ export function NewTier({ kit, asked, onClose }: Props) {
     if (!isCount || price.amount === null) return;
     const tier: Tier = {
       id: newId("t-", kit.tiers),
-      ...(label.trim() ? { label: label.trim() } : {}),
+      label: label.trim() || text.usual(count),
       kits: count,
       price: { amount: price.amount, currency: price.currency },
+      ...(postage.amount === null
+        ? {}
+        : { postagePerKit: { amount: postage.amount, currency: postage.currency } }),
     };
     if (await doAct(addTier(kit, tier))) onClose();
   };
   return (
     <form ref={form} className={styles.tierForm} onSubmit={useSubmit(add)}>
       <FieldRow>
-        <Field label={text.label} value={label} onValue={setLabel} placeholder={text.newLabel} />
+        <Field
+          label={text.label}
+          value={label}
+          onValue={setLabel}
+          hint={isCount ? text.usualHint(text.usual(count)) : undefined}
+        />
         <Field
           label={text.kitsLong}
           keys="numeric"
@@ -57,6 +66,7 @@ export function NewTier({ kit, asked, onClose }: Props) {
           onValue={setPrice}
           fault={tried && price.amount === null ? text.priceMissing : undefined}
         />
+        <MoneyField label={text.postage} value={postage} onValue={setPostage} />
       </FieldRow>
       <Acts>
         <Button type="submit">{text.verb}</Button>
