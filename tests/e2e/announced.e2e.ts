@@ -73,7 +73,7 @@ test("each act on a remake is said once", async ({ page }) => {
   await page.keyboard.press("Control+z");
   expect(await saidSince(page)).toEqual([expect.stringMatching(/^Undone: /)]);
   await page
-    .getByRole("button", { name: /^dried out/ })
+    .getByRole("button", { name: /^mark dried out/ })
     .first()
     .click();
   expect(await saidSince(page)).toEqual([expect.stringMatching(/ dried out\./)]);

@@ -27,6 +27,11 @@ describe("how far a remake is", () => {
     ["something fetched", { fetched: ["st-001"] }, "bench"],
     ["finished", { finished: "2026-05-03" }, "verdict"],
     ["judged", { finished: "2026-05-03", verdict: "A kind box." }, "write-up"],
+    [
+      "published before it is finished",
+      { log: [{ text: "a" }], published: [{ at: "2026-05-04", figures: null }] },
+      null,
+    ],
     ["published", { finished: "2026-05-03", published: [{ at: "2026-05-04", figures: null }] }, null],
   ])("%s", (_, more, step) => expect(stepOf(remake(more))).toBe(step));
 });

@@ -44,11 +44,16 @@ function standInRow(subject: Subject, line: Line, number: number): readonly stri
   const match = subject.match.lines.find((candidate) => candidate.line === line.id);
   const qty = (line.qty ?? 1) > 1 ? `${line.qty} × ` : "";
   const what = `${number}. ${qty}${supplyWords(subject, line.supply)}`;
-  if (!match?.pick) return [what, words.nothingClose, "", ""];
-  const nearness = words.near(
-    Math.round(match.pick.likeness * 100),
-    verdictWords(match.pick.verdict, language),
-  );
+  if (!match?.pick) {
+    const isLeftOut = (subject.remake.picks ?? []).some(
+      (pick) => pick.line === line.id && pick.by === "person" && (pick.uses ?? []).length === 0,
+    );
+    return [what, isLeftOut ? words.leftOpen : words.nothingClose, "", ""];
+  }
+  const { likeness, verdict } = match.pick;
+  // Below what counts as near only a person picks: then it is their word that counts.
+  const near = verdict === "gap" ? words.ownPick : verdictWords(verdict, language);
+  const nearness = words.near(Math.round(likeness * 100), near);
   return [what, playersOf(subject, line, match), nearness, noteOn(subject, line, match)];
 }
 

@@ -1,6 +1,8 @@
 import { useId } from "react";
+import { goAndDo } from "../app/acts.ts";
 import { Link } from "../app/link.tsx";
-import { Acts, ButtonLink } from "../parts/index.ts";
+import { Acts, Button, ButtonLink } from "../parts/index.ts";
+import { actWords } from "../words/acts.ts";
 import { deskWords } from "../words/desk.ts";
 import styles from "./desk.module.css";
 import { Strip } from "./strip.tsx";
@@ -37,7 +39,11 @@ export function NextRemake({ next }: Readonly<{ next: NextView }>) {
             </ButtonLink>
           )}
           {next.fetch && (
-            <ButtonLink to={{ name: "remake", id: next.id, tab: "stand-ins" }}>{next.fetch}</ButtonLink>
+            <Button
+              onClick={() => goAndDo({ name: "remake", id: next.id, tab: "stand-ins" }, actWords.openFetch)}
+            >
+              {next.fetch}
+            </Button>
           )}
         </Acts>
       </div>

@@ -232,7 +232,7 @@ describe("where something is missing", () => {
       bends: [{}],
     });
     expect(text).toContain("Omtag från 7 mars 2026, inget köpt för det.");
-    expect(text).toMatch(/^1\. Watercolour, meltwater .*: inget på mina hyllor som ligger nära$/m);
+    expect(text).toMatch(/^1\. Watercolour, meltwater .*: utelämnad med flit$/m);
     expect(text).toContain("Grundsak tillagd: något som inte finns kvar (my own word)");
     expect(text).toContain("\nJag sa något annat; jag menade något annat\n");
     expect(text).toContain("\nRegel tänjd\n");

@@ -90,9 +90,7 @@ describe("the text", () => {
   it("names both of a mix", () =>
     expect(whole).toContain("Watercolour, rust water with Watercolour, seal brown"));
   it("says which line a person left open", () => {
-    expect(changed({ picks: [{ line: "l1", uses: [], by: "person" }] })).toContain(
-      "nothing close on my shelves",
-    );
+    expect(changed({ picks: [{ line: "l1", uses: [], by: "person" }] })).toContain("left out on purpose");
   });
   it("says that the worth is missing, and why, when a rate is", () => {
     const text = asText(written({ ...book, rates: [] }), 1e6).text;

@@ -54,6 +54,8 @@ export const writeupWords = {
   standInHead: ["In the kit", "From my shelves", "How near", "Why"],
   mixed: (names: readonly string[]) => names.join(" with "),
   nothingClose: "nothing close on my shelves",
+  leftOpen: "left out on purpose",
+  ownPick: "my own pick",
   near: (hundredths: number, verdict: string) => `${hundredths} of 100, ${verdict}`,
   lastResort: "nothing else would do, so the one I was sent",
 

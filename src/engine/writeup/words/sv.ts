@@ -77,6 +77,8 @@ export const writeupWords: typeof en = {
   standInHead: ["I kitet", "Från mina hyllor", "Hur nära", "Varför"],
   mixed: (names) => names.join(" med "),
   nothingClose: "inget på mina hyllor som ligger nära",
+  leftOpen: "utelämnad med flit",
+  ownPick: "mitt eget val",
   near: (hundredths, verdict) => `${hundredths} av 100, ${verdict}`,
   lastResort: "inget annat dög, så det blev den jag har fått",
 

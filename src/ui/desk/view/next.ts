@@ -45,11 +45,11 @@ const filled = (list: readonly unknown[] | null | undefined): boolean => (list ?
 
 /** How far a remake has come: the page that is next. Null when it is published. */
 export function stepOf(remake: Remake): RemakeTab | null {
+  if (filled(remake.published)) return null;
   if (!remake.finished) {
     const begun = filled(remake.log) || filled(remake.picks) || fetchedIds(remake).size > 0;
     return begun ? "bench" : "stand-ins";
   }
-  if (filled(remake.published)) return null;
   return filled(remake.verdicts) || remake.verdict ? "write-up" : "verdict";
 }
 

@@ -110,6 +110,10 @@ function standInView(subject: Subject, shelves: Shelves, line: Line, played: Pla
   };
 }
 
+/** How near it is in words; what is below that and picked all the same is called the person's own. */
+const nearOf = ({ candidate }: Played, isOwn: boolean): string =>
+  isOwn && candidate.verdict === "gap" ? words.ownPick : verdictWords(candidate.verdict);
+
 /** @param instead what the palette puts here, where that way of choosing is looked at */
 export function rowView(
   subject: Subject,
@@ -131,7 +135,7 @@ export function rowView(
     state: standIn ? "filled" : isOwn ? "left-out" : "gap",
     standIn,
     figure: standIn && played ? outOfHundred(played.candidate.likeness) : null,
-    near: standIn && played ? verdictWords(played.candidate.verdict) : isOwn ? "" : words.gapWord,
+    near: standIn && played ? nearOf(played, isOwn) : isOwn ? "" : words.gapWord,
     gapWhy: standIn || isOwn ? null : gapReason(match, shelves),
     isOwn,
     ownNote: ownPick(subject.remake, line.id)?.note ?? "",

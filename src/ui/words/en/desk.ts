@@ -64,7 +64,7 @@ export const deskWords = {
     fetched: (done: number, all: number) =>
       done === 0
         ? `Nothing is fetched yet.`
-        : `${done === all ? "Everything" : `${done} of ${all}`} is fetched.`,
+        : `${done === all ? "Everything is" : `${done} of ${all} ${done === 1 ? "is" : "are"}`} fetched.`,
     fetch: (left: number) => `Fetch ${left === 1 ? "the last one" : `the other ${spelled(left)}`}`,
     fetchAll: (count: number) => (count === 1 ? "Fetch it" : `Fetch all ${spelled(count)}`),
     for: (name: string) => `for ${within(name)}`,

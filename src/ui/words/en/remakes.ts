@@ -123,6 +123,7 @@ export const remakeWords = {
     fewer: (inKit: number, here: number) => `${inKit} in the kit, ${here} here`,
     nothingClose: "Nothing close",
     gapWord: "gap",
+    ownPick: "my own pick",
     leftOut: "Left out",
     leftOutFact: "on purpose",
     gapNearest: (name: string, figure: number) => `The nearest, ${within(name)}, comes to ${figure} of 100.`,
@@ -213,7 +214,7 @@ export const remakeWords = {
       numbers.length === 1 ? `line ${numbers[0]}` : `lines ${listed(numbers.map(String))}`,
     forBasics: "basics",
     forShown: "to show only",
-    gone: { dried: "dried out", empty: "used up" },
+    gone: { dried: "mark dried out", empty: "mark used up" },
     goneNamed: (name: string) => `, ${name}`,
     goneSaid: {
       dried: (name: string) => `${name} is marked dried out.`,

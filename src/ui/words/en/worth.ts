@@ -14,6 +14,8 @@ export const worthWords = {
     everyShop: (market: string) => `In ${market} it pays on every tier, at shop prices.`,
     one: (market: string) => `In ${market} it pays.`,
     with: (market: string, tiers: readonly string[]) => `In ${market} it pays with ${listed(tiers)}.`,
+    unpricedHangs: (market: string, count: number) =>
+      `In ${market} ${count} lines have no price yet, so it cannot be told whether it pays.`,
     hangs: (market: string, items: readonly string[]) =>
       `In ${market} it hangs on ${listed(items)} whether it pays.`,
     never: (market: string, tiers: number) =>

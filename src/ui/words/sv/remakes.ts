@@ -128,6 +128,7 @@ export const remakeWords: typeof en = {
     fewer: (inKit, here) => `${inKit} i kitet, ${here} här`,
     nothingClose: "Inget som ligger nära",
     gapWord: "lucka",
+    ownPick: "mitt eget val",
     leftOut: "Utelämnat",
     leftOutFact: "med flit",
     gapNearest: (name, figure) => `Det närmaste, ${name}, kommer till ${figure} av 100.`,
@@ -220,7 +221,7 @@ export const remakeWords: typeof en = {
     forLine: numbered,
     forBasics: "grundsaker",
     forShown: "bara att visa",
-    gone: { dried: "uttorkad", empty: "slut" },
+    gone: { dried: "markera som uttorkad", empty: "markera som slut" },
     goneNamed: (name) => `, ${name}`,
     goneSaid: {
       dried: (name) => `${name} är markerad som uttorkad.`,

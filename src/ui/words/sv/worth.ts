@@ -15,6 +15,8 @@ export const worthWords: typeof en = {
     everyShop: (market) => `I ${market} lönar det sig på varje nivå, till butikspriser.`,
     one: (market) => `I ${market} lönar det sig.`,
     with: (market, tiers) => `I ${market} lönar det sig med ${listed(tiers)}.`,
+    unpricedHangs: (market, count) =>
+      `I ${market} saknar ${count} rader pris, så det går inte att säga om det lönar sig.`,
     hangs: (market, items) => `I ${market} hänger det på ${listed(items)} om det lönar sig.`,
     never: (market, tiers) =>
       tiers === 1 ? `I ${market} lönar det sig inte.` : `I ${market} lönar det sig inte på någon nivå.`,

@@ -39,13 +39,15 @@ function said(side: Side): string {
   return side.items.length > 0 ? words.sayHangs(side.items) : words.sayNot;
 }
 
-function leadOf({ market }: Scene, list: Side, street: Side): string {
+function leadOf({ market, worth }: Scene, list: Side, street: Side): string {
   const { name } = market;
   if (isEvery(street)) {
     if (street.all === 1) return words.one(name);
     return isEvery(list) ? words.every(name) : words.everyShop(name);
   }
   if (street.ahead.length > 0) return words.with(name, street.ahead);
+  if (street.items.length > 0 && worth.unpriced.length > 1)
+    return words.unpricedHangs(name, worth.unpriced.length);
   if (street.items.length > 0) return words.hangs(name, street.items);
   return words.never(name, street.all);
 }
