@@ -1,7 +1,7 @@
 import { useEffect } from "react";
 import { create } from "zustand";
 import { actWords as words } from "../words/acts.ts";
-import { go } from "./navigate.ts";
+import { go, type Target } from "./navigate.ts";
 import type { Route } from "./route.ts";
 
 /** Something that can be done, findable by its name in the search field. */
@@ -61,7 +61,7 @@ function doWanted(acts: readonly Act[]): void {
 }
 
 /** Goes to a place and does there what is called so, as soon as the place offers it. */
-export function goAndDo(to: Route, name: string): void {
+export function goAndDo(to: Target, name: string): void {
   go(to);
   useOffered.setState({ wanted: { name, path: location.pathname } });
   for (const acts of useOffered.getState().lists.values()) doWanted(acts); // the place is open already

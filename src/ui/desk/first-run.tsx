@@ -4,6 +4,7 @@ import { type LastKnown, useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
 import { otherLanguages, speak } from "../app/languages.ts";
 import { Button, ButtonLink, Page, Section } from "../parts/index.ts";
+import { actWords } from "../words/acts.ts";
 import { deskWords } from "../words/desk.ts";
 import { words as common, format } from "../words/index.ts";
 import styles from "./first-run.module.css";
@@ -105,7 +106,11 @@ function Ways({ main }: Readonly<{ main: "sample" | null }>) {
       <Way
         title={words.kitTitle}
         text={words.kitText}
-        act={<ButtonLink to={{ name: "kits" }}>{words.kitAct}</ButtonLink>}
+        act={
+          <ButtonLink to={{ name: "kits" }} act={actWords.logKit}>
+            {words.kitAct}
+          </ButtonLink>
+        }
       />
       {main !== null && (
         <Way

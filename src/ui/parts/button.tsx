@@ -30,12 +30,19 @@ export function Button({ kind = "secondary", type = "button", notNow, onClick, t
   );
 }
 
-type LinkProps = Readonly<{ to: Target; kind?: ButtonKind; className?: string; children: ReactNode }>;
+type LinkProps = Readonly<{
+  to: Target;
+  /** What is done there at once, by its name in the search field. */
+  act?: string;
+  kind?: ButtonKind;
+  className?: string;
+  children: ReactNode;
+}>;
 
 /** A link drawn as a button: for the act that leads to another page. */
-export function ButtonLink({ to, kind = "secondary", className, children }: LinkProps) {
+export function ButtonLink({ to, act, kind = "secondary", className, children }: LinkProps) {
   return (
-    <Link to={to} className={classes(styles.button, styles[kind], className)}>
+    <Link to={to} act={act} className={classes(styles.button, styles[kind], className)}>
       {children}
     </Link>
   );

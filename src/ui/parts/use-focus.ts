@@ -1,12 +1,14 @@
 import { type RefObject, useEffect, useRef } from "react";
 
+/** Whether what had the focus is gone from the page: then it can be taken without stealing it from anyone. */
+export const isFocusLost = (): boolean => document.activeElement === document.body;
+
 /** For the button that opens a form: it takes the focus back once the form is closed, from whoever is still there. */
 export function useFocusBack(isOpen: boolean): RefObject<HTMLButtonElement | null> {
   const button = useRef<HTMLButtonElement>(null);
   const wasOpen = useRef(isOpen);
   useEffect(() => {
-    const isLost = document.activeElement === document.body;
-    if (wasOpen.current && !isOpen && isLost) button.current?.focus();
+    if (wasOpen.current && !isOpen && isFocusLost()) button.current?.focus();
     wasOpen.current = isOpen;
   }, [isOpen]);
   return button;

@@ -8,6 +8,7 @@ import { TypedLine } from "../kits/contents/typed-line.tsx";
 import { entryView, type Fix, knownNames, pieceAt } from "../kits/view/entry.ts";
 import { hasKeys } from "../parts/has-keys.ts";
 import { Acts, Beside, Button } from "../parts/index.ts";
+import { isFocusLost } from "../parts/use-focus.ts";
 import { stashWords } from "../words/stash.ts";
 import styles from "./add.module.css";
 import { AddPlace } from "./add-place.tsx";
@@ -47,8 +48,11 @@ export function AddToStash({ asked, onDone }: Props) {
   const field = useRef<HTMLTextAreaElement>(null);
   const view = useMemo(() => entryView(typed, known, fixes), [typed, known, fixes]);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: when it is asked for, and when a list has been dealt with
-  useEffect(() => field.current?.focus(), [asked, pasted]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each time it is asked for
+  useEffect(() => field.current?.focus(), [asked]);
+  useEffect(() => {
+    if (pasted === null && isFocusLost()) field.current?.focus(); // a list has been dealt with
+  }, [pasted]);
   const write = (text: string, kept: readonly Fix[] = []) => {
     setTyped(text);
     setFixes(kept);

@@ -214,6 +214,11 @@ describe("an act", () => {
     ["Remove a note from the log", acts.removeLogEntry(fullRemake, logged), { remakes: [{ log: [] }] }],
     [
       "Add the market Japan",
+      acts.addMarket({ id: "jp", name: "Japan", currency: "JPY" }, true),
+      { home: { market: "jp" }, markets: [{}, { id: "jp" }] },
+    ],
+    [
+      "Add the market Japan",
       acts.addMarket({ id: "jp", name: "Japan", currency: "JPY" }),
       { markets: [{}, { id: "jp" }] },
     ],

@@ -3,6 +3,7 @@ import { readLines } from "../../../engine/supply/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { addLine, language, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
+import { isFocusLost } from "../../parts/use-focus.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { today } from "../today.ts";
 import { entryView, type Fix, knownNames, lineOf, pieceAt, type SourceNote } from "../view/entry.ts";
@@ -69,7 +70,7 @@ export function useEntry(kit: Kit) {
     leaveList: () => {
       setPasted(null);
       clear();
-      setTimeout(() => field.current?.focus(), 0); // the field comes back first
+      setTimeout(() => isFocusLost() && field.current?.focus(), 0); // the field comes back first
     },
   };
 }
