@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import munkres from "munkres";
 import { describe, expect, it } from "vitest";
 import { assign } from "../../src/engine/match/assign.ts";
 import { bestStandIns, type Choice } from "../../src/engine/match/standIns.ts";
+import fc from "../chance.ts";
 
 // Oracles: every assignment tried in turn (small), and the independent npm library `munkres` (large).
 

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 // The map alone is no part of the folder's face; it is checked here against a camera and by what it must keep.
 import { homographyOf, inverseOf, project } from "../../src/engine/colour/chart/homography.ts";
 import { solve } from "../../src/engine/colour/chart/solve.ts";
 import { type CellReading, type Corners, deltaE2000, type Picture } from "../../src/engine/colour/index.ts";
+import fc from "../chance.ts";
 import { photoOf, readingOf } from "../unit/colour/chart-read.ts";
 import { cameraOf, photograph } from "../unit/colour/chart-scene.ts";
 import { sceneOf } from "../unit/colour/chart-scenes.ts";

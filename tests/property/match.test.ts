@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import munkres from "munkres";
 import { describe, expect, it } from "vitest";
 import { keepPalette, matchKit } from "../../src/engine/match/index.ts";
 import { families, type StashItem, type Supply, traitsByFamily } from "../../src/engine/supply/index.ts";
+import fc from "../chance.ts";
 
 const hex = fc.integer({ min: 0, max: 0xffffff }).map((value) => `#${value.toString(16).padStart(6, "0")}`);
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { convert, exact, minorDigits, printed, share, sumMoney } from "../../src/engine/money/index.ts";
+import fc from "../chance.ts";
 import { divide, multiply, rational, rounded } from "../reference/rational.ts";
 
 const currency = fc.constantFrom("JPY", "EUR", "SEK", "KWD", "CLF");

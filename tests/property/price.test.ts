@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { minorDigits } from "../../src/engine/money/index.ts";
 import { type Evidence, estimateLine, type Line } from "../../src/engine/price/index.ts";
+import fc from "../chance.ts";
 import { add, divide, multiply, rational, rounded } from "../reference/rational.ts";
 
 const quotes: Readonly<Record<string, string>> = { SEK: "11.0250", JPY: "163.45", KWD: "0.33615" };

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { labFromHex, missWords, plainName } from "../../src/engine/colour/index.ts";
 import { cutSentence, matchKit, reasonLine, verdictWords } from "../../src/engine/match/index.ts";
 import { type Evidence, estimateLine, type Line } from "../../src/engine/price/index.ts";
 import { factsOf, type Supply } from "../../src/engine/supply/index.ts";
+import fc from "../chance.ts";
 
 const hex = fc.integer({ min: 0, max: 0xffffff }).map((rgb) => `#${rgb.toString(16).padStart(6, "0")}`);
 const colour = fc.option(fc.record({ hex }), { nil: undefined });

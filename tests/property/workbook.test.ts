@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { canonicalJson, readWorkbook, writeWorkbook } from "../../src/engine/workbook/index.ts";
+import fc from "../chance.ts";
 import { sampleBook } from "../unit/sample.ts";
 import { smallWorkbook } from "../unit/workbook/small.ts";
 

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { minorDigits } from "../../src/engine/money/index.ts";
 import type { Line } from "../../src/engine/price/index.ts";
@@ -9,6 +8,7 @@ import {
   type WorthBook,
   worthOf,
 } from "../../src/engine/worth/index.ts";
+import fc from "../chance.ts";
 import {
   add,
   divide,

@@ -1,6 +1,5 @@
 import Color from "colorjs.io";
 import { converter, differenceCiede2000, formatHex } from "culori";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import sharma from "../../fixtures/reference/ciede2000-sharma.json" with { type: "json" };
 import conversions from "../../fixtures/reference/colour-conversions.json" with { type: "json" };
@@ -14,6 +13,7 @@ import {
   oklabOf,
   xyzFromLinear,
 } from "../../src/engine/colour/index.ts";
+import fc from "../chance.ts";
 
 const lab = ([l, a, b]: readonly number[]): Lab => ({ white: "D65", l: l ?? 0, a: a ?? 0, b: b ?? 0 });
 

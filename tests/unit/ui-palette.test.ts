@@ -1,5 +1,4 @@
 import { converter, differenceCiede2000, parse } from "culori";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { hueGroup } from "../../src/engine/colour/index.ts";
 import { overlap } from "../../src/ui/palette/view/boxes.ts";
@@ -13,6 +12,7 @@ import { measuresFor } from "../../src/ui/palette/view/room.ts";
 import { solve, subjectOf } from "../../src/ui/remakes/view/solve.ts";
 import { standInsView, type Way } from "../../src/ui/remakes/view/stand-ins.ts";
 import { formatter } from "../../src/ui/words/index.ts";
+import fc from "../chance.ts";
 import { sampleBook } from "./sample.ts";
 
 // Where colours lie and how far they are apart is checked against culori, an independent npm library

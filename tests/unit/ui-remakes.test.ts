@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readWorkbook, type Workbook } from "../../src/engine/workbook/index.ts";
 import { worthOf } from "../../src/engine/worth/index.ts";
@@ -16,6 +15,7 @@ import { isTime } from "../../src/ui/remakes/view/time.ts";
 import { judgedCount, verdictView } from "../../src/ui/remakes/view/verdict.ts";
 import { forms, limitOf, readLimit, versionOf, writeUpView } from "../../src/ui/remakes/view/write-up.ts";
 import { format } from "../../src/ui/words/index.ts";
+import fc from "../chance.ts";
 import { named, sampleBook } from "./sample.ts";
 
 // The sentences come from the design (no outside source); figures are worked out here once more.

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import type { Workbook } from "../../../src/engine/workbook/index.ts";
 import type { Change, ListName, Match } from "../../../src/store/journal/index.ts";
+import fc from "../../chance.ts";
 
 // Ids that would lead astray if they were looked up as names of inherited fields.
 const id = fc.constantFrom("a", "b", "c", "d", "e", "__proto__", "constructor");

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { type Chunk, relay } from "../../../src/store/dexie/chunks.ts";
+import fc from "../../chance.ts";
 
 const size = 4;
 

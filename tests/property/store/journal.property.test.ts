@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { canonicalJson, type Workbook } from "../../../src/engine/workbook/index.ts";
 import { applyChanges, type Change, difference } from "../../../src/store/journal/index.ts";
+import fc from "../../chance.ts";
 import { book, change } from "./arbitraries.ts";
 
 function frozen<T>(value: T): T {

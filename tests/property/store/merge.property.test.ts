@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { canonicalJson, type Workbook } from "../../../src/engine/workbook/index.ts";
 import { changeStock, editLine, editStashItem, setPick } from "../../../src/store/acts/index.ts";
 import { type Act, applyChanges, type Change, inJournalOrder } from "../../../src/store/journal/index.ts";
 import { prepare } from "../../../src/store/prepare.ts";
+import fc from "../../chance.ts";
 
 // Quality bar, section 6: the journal must be one that two devices' acts can later be merged from.
 

@@ -1,11 +1,11 @@
 import { isDeepStrictEqual } from "node:util";
 import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { canonicalJson, type Workbook } from "../../../src/engine/workbook/index.ts";
 import { createBook } from "../../../src/store/create-book.ts";
 import { dexieRepository } from "../../../src/store/dexie/repository.ts";
 import { applyChanges, type Change } from "../../../src/store/journal/index.ts";
+import fc from "../../chance.ts";
 import { change } from "./arbitraries.ts";
 
 /** What a person expects of undo: the books so far, where in them they are. */

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { hrefOf, kitTabs, parseRoute, type Route, remakeTabs } from "../../../src/ui/app/route.ts";
+import fc from "../../chance.ts";
 
 // No outside source: the addresses are our own. URL resolution is that of the WHATWG URL standard, as Node has it.
 const id = fc.oneof(

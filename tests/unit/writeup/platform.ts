@@ -1,5 +1,5 @@
-import fc from "fast-check";
 import type { Remake } from "../../../src/engine/workbook/index.ts";
+import fc from "../../chance.ts";
 
 /**
  * What is wrong with a text for a platform: its usual habits, common practice, no source.

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sumMoney } from "../../../src/engine/money/index.ts";
 import type { Remake, Workbook } from "../../../src/engine/workbook/index.ts";
@@ -13,6 +12,7 @@ import {
   type Writeup,
   writeupOf,
 } from "../../../src/engine/writeup/index.ts";
+import fc from "../../chance.ts";
 import { named, sampleBook } from "../sample.ts";
 import { platformFaults, typedParts } from "./platform.ts";
 

@@ -12,10 +12,11 @@ export type Parts = Readonly<{
   leftover: readonly string[];
 }>;
 
-/** A letter whose capital is two (ß, ligatures) stays as it was written. */
+/** A letter whose capital is two (ß, ligatures) or is another letter's (µ, long s) stays as it was written. */
 function capital(text: string): string {
-  const first = text.charAt(0).toUpperCase();
-  return first.length === 1 ? first + text.slice(1) : text;
+  const first = text.charAt(0);
+  const large = first.toUpperCase();
+  return large.toLowerCase() === first.toLowerCase() ? large + text.slice(1) : text;
 }
 
 function kindName({ family, kind, traits }: Parts, says: Says): string {
