@@ -29,6 +29,7 @@ export const overlaps = (one: Span, other: Span): boolean => one.start < other.e
 
 /** All matches of a pattern that touch nothing already taken. */
 export function matches(text: string, pattern: RegExp, taken: readonly Span[]): readonly RegExpExecArray[] {
+  if (text.search(pattern) < 0) return []; // most words are in no line: matchAll copies the pattern to find that out
   return [...text.matchAll(pattern)].filter((match) => {
     const span = { start: match.index, end: match.index + match[0].length };
     return !taken.some((piece) => overlaps(piece, span));
