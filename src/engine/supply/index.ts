@@ -10,7 +10,7 @@ export { factsOf, sizeWords } from "./facts.ts";
 export { foldText } from "./fold.ts";
 export { gradeRank } from "./grade.ts";
 export { gtin14, gtinCheckDigit, isGtin } from "./gtin.ts";
-export { sameProduct } from "./identity.ts";
+export { type Identity, identityOf, sameIdentity, sameProduct } from "./identity.ts";
 export { type SheetMm, sheetMm } from "./paper.ts";
 export * from "./read/index.ts";
 export { type Relation, type Relations, relationsOf } from "./relations.ts";

@@ -11,6 +11,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   "engine/match": ["engine/record", "engine/money", "engine/colour", "engine/supply"],
   "engine/price": ["engine/record", "engine/money", "engine/colour", "engine/supply"],
   "engine/worth": ["engine/record", "engine/money", "engine/supply", "engine/price"],
+  "engine/intake": ["engine/record", "engine/money", "engine/colour", "engine/supply"],
   "engine/workbook": [
     "engine/record",
     "engine/money",
@@ -30,7 +31,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
 const packages: Readonly<Record<string, readonly RegExp[]>> = {
   engine: [/^decimal\.js$/, /^zod\/mini$/],
   store: [/^dexie$/, /^zustand(\/vanilla)?$/, /^zod\/mini$/],
-  work: [],
+  work: [/^comlink$/, /^papaparse$/, /^@e965\/xlsx\/dist\/xlsx\.mini\.min\.js$/],
   cli: [/^node:/],
   ui: [/^react(-dom)?(\/.*)?$/, /^zustand(\/.*)?$/, /^@fontsource-variable\//],
   "main.tsx": [/^react(-dom)?(\/.*)?$/],
