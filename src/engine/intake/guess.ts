@@ -84,7 +84,7 @@ function fieldOfCells(cells: readonly Cell[], language: Language): Field | null 
   return repeats && most(different, (text) => isKind(text, language)) ? "kind" : null;
 }
 
-type Column = Readonly<{ said: readonly Field[]; cells: readonly Cell[] }>;
+type Column = Readonly<{ said: readonly Field[]; cells: readonly Cell[]; hasHeads: boolean }>;
 
 /** Whether cells may be what the head says: heads lie, too ("Colour" over hex is no name). */
 function fits(field: Field, cells: readonly Cell[]): boolean {
@@ -112,13 +112,20 @@ function fits(field: Field, cells: readonly Cell[]): boolean {
   }
 }
 
+/** Small whole numbers in a table without heads: how many there are, as people write it beside a name. */
+const isCounts = (cells: readonly Cell[]): boolean => most(cells, (text) => /^\d{1,2}$/.test(text));
+
 /** What a column holds, by head first and by cells where the head says nothing that is still free. */
-function fieldOf({ said, cells }: Column, taken: ReadonlySet<Field>, language: Language): Field | null {
+function fieldOf(
+  { said, cells, hasHeads }: Column,
+  taken: ReadonlySet<Field>,
+  language: Language,
+): Field | null {
   const isFree = (field: Field) => !taken.has(field) || manyTimes.has(field);
   const byHead = said.find((field) => isFree(field) && fits(field, cells));
   if (byHead)
     return byHead === "colour" && isFree("hex") && most(cells, (text) => isHex(text)) ? "hex" : byHead;
-  const byCells = fieldOfCells(cells, language);
+  const byCells = fieldOfCells(cells, language) ?? (hasHeads || !isCounts(cells) ? null : "owned");
   return byCells && isFree(byCells) ? byCells : null;
 }
 
@@ -162,6 +169,7 @@ export function guessMapping(
   const columns = Array.from({ length: widthOf(table) }, (_, at) => ({
     said: fieldsOfHead(heads[at]),
     cells: columnOf(below, at),
+    hasHeads: head !== null,
   }));
   const found: (Field | null)[] = columns.map(() => null);
   const taken = new Set<Field>();

@@ -89,6 +89,7 @@ function madeName(row: Row, family: Family, reader: Describer): string {
 /**
  * What a row says a thing is: its text read as a line, its other cells each for itself, and what a cell says goes
  * before what is only in the text.
+ * @param unsaid what it is where the row does not say
  */
 export function thingOf(row: Row, reader: Describer, words: IntakeWords, unsaid: Family | null): Thing {
   const family = familyOf(row, reader, unsaid);
@@ -99,6 +100,7 @@ export function thingOf(row: Row, reader: Describer, words: IntakeWords, unsaid:
     ...(text && text.supply.family === family
       ? [{ supply: text.supply, qty: text.qty, understood: true }]
       : []),
+    ...(text && text.supply.family === "other" && family !== "other" ? [reader.about(family, written)] : []),
   ].filter(({ supply }) => supply.family === family);
   const told = [
     ...ofText,

@@ -150,7 +150,7 @@ export function rowReader(
     if (why !== null) return { kind: "refused", row: at, reason: why };
     const key = keyOf(cells);
     const row = rowOf(cells, columns);
-    const thing = thingOf(row, reader, words);
+    const thing = thingOf(row, reader, words, mapping.family);
     if (!thing) return { kind: "refused", row: at, reason: words.noName };
     const draft = {
       supply: thing.supply,
