@@ -43,20 +43,21 @@ const mostKept = 4_000;
 export function describer(known: KnownNames, language: Language) {
   const kept = new Map<string, LineReading>();
 
-  /** A text as a line of its own. */
-  function read(text: string): LineReading {
+  /** A text as a line of its own; one that hardly comes twice is not kept in mind. */
+  function read(text: string, comesOnce = false): LineReading {
     const before = kept.get(text);
     if (before) return before;
     const reading = readLine(text, known, language);
+    if (comesOnce) return reading;
     if (kept.size >= mostKept) kept.clear();
     kept.set(text, reading);
     return reading;
   }
 
   /** A text about something of a family; `understood`: some of it was, and it fits the family. */
-  function about(family: Family, text: string): Told {
+  function about(family: Family, text: string, comesOnce = false): Told {
     const word = wordOf[family];
-    const { supply, qty, pieces } = read(word === "" ? text : `${word} ${text}`);
+    const { supply, qty, pieces } = read(word === "" ? text : `${word} ${text}`, comesOnce);
     const start = word === "" ? 0 : word.length + 1;
     return { supply, qty, understood: supply.family === family && pieces.some(({ end }) => end > start) };
   }

@@ -1,5 +1,6 @@
-const prime = 0x100000001b3n;
-const offset = 0xcbf29ce484222325n;
+/** The 64-bit prime is 2^40 + 0x1b3, so that a product needs no more than the figures of a double. */
+const low = 0x1b3;
+const word = 0x100000000;
 
 /** The bytes of a text in UTF-8; half a pair as U+FFFD. */
 function* bytesOf(text: string): Generator<number> {
@@ -24,7 +25,12 @@ function* bytesOf(text: string): Generator<number> {
  * @see Fowler, Noll, Vo and Eastlake, "The FNV Non-Cryptographic Hash Algorithm" (draft-eastlake-fnv)
  */
 export function fnv1a(text: string): string {
-  let hash = offset;
-  for (const byte of bytesOf(text)) hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * prime);
-  return hash.toString(16).padStart(16, "0");
+  let [high, rest] = [0xcbf29ce4, 0x84222325]; // the offset basis, in two words
+  for (const byte of bytesOf(text)) {
+    const mixed = (rest ^ byte) >>> 0;
+    const product = mixed * low;
+    high = (Math.imul(high, low) + Math.floor(product / word) + (mixed << 8)) >>> 0;
+    rest = product >>> 0;
+  }
+  return high.toString(16).padStart(8, "0") + rest.toString(16).padStart(8, "0");
 }

@@ -1,10 +1,9 @@
-import { foldText } from "../supply/index.ts";
 import { fnv1a } from "./hash.ts";
 import { type Cell, cellText } from "./table.ts";
 
-/** A row without what two programs write differently: case, accents, spacing, empty cells at its end. */
+/** A row without what two programs write differently: how letters are put together, case, spacing, empty cells at its end. */
 const plainRow = (row: readonly Cell[]): readonly string[] => {
-  const cells = row.map((cell) => foldText(cellText(cell)));
+  const cells = row.map((cell) => cellText(cell).normalize().toLowerCase().replace(/\s+/g, " "));
   return cells.slice(0, cells.findLastIndex((cell) => cell !== "") + 1);
 };
 

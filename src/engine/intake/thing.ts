@@ -96,7 +96,7 @@ export function thingOf(row: Row, reader: Describer, words: IntakeWords, unsaid:
   const [written, called] = [row.text("text"), row.text("name")];
   const text = written === "" ? null : reader.read(written);
   const ofText: readonly Told[] = [
-    ...(called === "" ? [] : [reader.about(family, called)]),
+    ...(called === "" ? [] : [reader.about(family, called, true)]),
     ...(text && text.supply.family === family
       ? [{ supply: text.supply, qty: text.qty, understood: true }]
       : []),

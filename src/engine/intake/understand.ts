@@ -44,12 +44,23 @@ export type Around = Readonly<{
   language: Language;
 }>;
 
+/** Days repeat all through a list: each is read once. */
+function dayReader({ days }: ReturnType<typeof columnsOf>, today: string, words: IntakeWords) {
+  const kept = new Map<string, ReturnType<typeof readDay>>();
+  return (field: "acquired" | "opened", cell: Cell) => {
+    const key = `${field} ${typeof cell} ${cellText(cell)}`;
+    const said = kept.get(key) ?? readDay(cell, days.get(field) ?? null, today, words);
+    kept.set(key, said);
+    return said;
+  };
+}
+
 type Reading = Readonly<{
   columns: ReturnType<typeof columnsOf>;
   mapping: Mapping;
   reader: Describer;
   words: IntakeWords;
-  today: string;
+  readDay: ReturnType<typeof dayReader>;
 }>;
 
 function tagsOf(row: Row): readonly string[] {
@@ -78,9 +89,8 @@ function ownFacts(
   supply: Supply,
   qty: number,
 ): Omit<Draft, "supply" | "importKey"> {
-  const { columns, words, today } = reading;
-  const day = (field: "acquired" | "opened") =>
-    row.take(field, (cell) => readDay(cell, columns.days.get(field) ?? null, today, words));
+  const { words } = reading;
+  const day = (field: "acquired" | "opened") => row.take(field, (cell) => reading.readDay(field, cell));
   const owned = row.take("owned", (cell) => readCount(cell, words)) ?? qty;
   const left = row.take("sheetsLeft", (cell) =>
     supply.family === "paper"
@@ -104,6 +114,14 @@ function ownFacts(
     ...(note === "" ? {} : { note }),
     ...(tags.length === 0 ? {} : { tags: [...tags] }),
   };
+}
+
+/** The known names that stand in a list and have no column of their own: each costs a look in every text. */
+function namesIn({ rows }: Table, at: Reading["columns"]["at"], { makers, lines }: KnownNames): KnownNames {
+  const all = rows.map((row) => row.map(cellText).join("\n").toLowerCase()).join("\n");
+  const found = (names: readonly string[] | undefined) =>
+    (names ?? []).filter((name) => all.includes(name.trim().toLowerCase()));
+  return { makers: at.has("maker") ? [] : found(makers), lines: at.has("line") ? [] : found(lines) };
 }
 
 /** A row that is of the list and no thing: its heads once more, or its sum. */
@@ -136,8 +154,8 @@ export function rowReader(
 ): (row: number) => Understood | null {
   const words = wordsIn[around.language];
   const columns = columnsOf(table, mapping);
-  const reader = describer(around.known, around.language);
-  const reading = { columns, mapping, reader, words, today: around.today };
+  const reader = describer(namesIn(table, columns.at, around.known), around.language);
+  const reading = { columns, mapping, reader, words, readDay: dayReader(columns, around.today, words) };
   const heads = mapping.head === null ? [] : (table.rows[mapping.head] ?? []);
   const standing = standings(around.stash);
   const keyOf = rowKeys();

@@ -1,0 +1,15 @@
+const table = Uint32Array.from({ length: 256 }, (_, byte) => {
+  let value = byte;
+  for (let bit = 0; bit < 8; bit += 1) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
+  return value;
+});
+
+/**
+ * The CRC-32 of bytes, as ZIP has it.
+ * @see ISO 3309 and PKWARE APPNOTE 4.4.7
+ */
+export function crc32(bytes: Uint8Array): number {
+  let sum = 0xffffffff;
+  for (const byte of bytes) sum = (table[(sum ^ byte) & 0xff] ?? 0) ^ (sum >>> 8);
+  return (sum ^ 0xffffffff) >>> 0;
+}

@@ -1,0 +1,90 @@
+import Papa from "papaparse";
+import { type Cell, caps, cleanText, type Table } from "../../engine/intake/index.ts";
+import { refuse } from "./fault.ts";
+
+/** What may part the cells of a line. "" for lists of one column. */
+export const delimiters = [",", ";", "\t", "|", ""] as const;
+export type Delimiter = (typeof delimiters)[number];
+
+/** Lines at the start that tell how a text is written. */
+const looked = 64;
+
+const isDelimiter = (text: string): text is Delimiter => delimiters.some((known) => known === text);
+
+/** A first line that some spreadsheets write and read: which sign parts the cells. */
+const told = /^\s*"?sep=(.)"?\r?\n/i;
+
+/** How many cells each of the first lines has when they are parted so. */
+const widths = (start: string, delimiter: string): readonly number[] =>
+  Papa.parse<readonly string[]>(start, { delimiter, preview: looked, skipEmptyLines: "greedy" }).data.map(
+    (row) => row.length,
+  );
+
+/** How sure it is that a sign parts the cells: the share of lines with as many cells as most have. */
+function sureness(counts: readonly number[]): number {
+  const often = new Map<number, number>();
+  for (const count of counts) often.set(count, (often.get(count) ?? 0) + 1);
+  const [width = 1, lines = 0] = [...often].toSorted((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [];
+  return width < 2 ? 0 : lines / counts.length + width / 1_000;
+}
+
+/**
+ * The sign that parts the cells of a text: the one by which its lines have equally many. Where the lines differ much
+ * whatever the sign, as prose with commas does, there is one column. A tab is in no prose: it always parts.
+ */
+export function guessDelimiter(text: string): Delimiter {
+  const start = text
+    .split(/\r\n|\n|\r/, looked + 1)
+    .slice(0, looked)
+    .join("\n");
+  const tried = delimiters
+    .filter((sign) => sign !== "" && start.includes(sign))
+    .map((sign) => ({ sign, sure: sureness(widths(start, sign)) }))
+    .toSorted((a, b) => b.sure - a.sure);
+  const tab = tried.find(({ sign, sure }) => sign === "\t" && sure > 0);
+  const best = tab ?? tried[0];
+  return best && best.sure >= (best.sign === "," ? 0.8 : 0.6) ? best.sign : "";
+}
+
+const cellOf = (text: string): Cell => {
+  const clean = cleanText(text);
+  if (clean.length > caps.letters) refuse("too-much");
+  return clean === "" ? null : clean;
+};
+
+/** Rows without the empty ones at the end. */
+export function trimmed(rows: readonly (readonly Cell[])[]): readonly (readonly Cell[])[] {
+  const last = rows.findLastIndex((row) => row.some((cell) => cell !== null));
+  return rows.slice(0, last + 1);
+}
+
+/** One column: each line is a cell, with nothing taken for a quote. */
+const singleColumn = (text: string): Cell[][] => text.split(/\r\n|\n|\r/).map((line) => [cellOf(line)]);
+
+function parted(text: string, delimiter: string): Cell[][] {
+  const rows: Cell[][] = [];
+  Papa.parse<string[]>(text, {
+    delimiter,
+    step: ({ data }) => {
+      if (rows.push(data.map(cellOf)) > caps.rows + looked) refuse("too-many-rows");
+      if (data.length > caps.columns) refuse("too-many-columns");
+    },
+  });
+  return rows;
+}
+
+/** Text with cells parted by signs, as a table, and the sign that was taken to part them. */
+export function readText(
+  text: string,
+  name: string,
+  wanted: Delimiter | null = null,
+): Readonly<{ table: Table; delimiter: Delimiter }> {
+  if (text.length > caps.allLetters) refuse("too-much");
+  const said = told.exec(text)?.[1];
+  const body = said === undefined ? text.replace(/^\uFEFF/, "") : text.replace(told, "");
+  const delimiter = wanted ?? (said !== undefined && isDelimiter(said) ? said : guessDelimiter(body));
+  const rows = trimmed(delimiter === "" ? singleColumn(body) : parted(body, delimiter));
+  if (rows.length > caps.rows) refuse("too-many-rows");
+  if (rows.length === 0) refuse("empty");
+  return { table: { name, rows }, delimiter };
+}
