@@ -12,6 +12,7 @@ export const {
   useBook,
   openBook,
   perform,
+  performLarge,
   undo,
   redo,
   retry,

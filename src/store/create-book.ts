@@ -74,6 +74,13 @@ export function createBook(tools: BookTools) {
   const perform = ({ label, changes }: ActDraft): Promise<Stored<null>> =>
     writing((current) => submit(current, { label, kind: "do", at: tools.now(), changes }), "read-only");
 
+  /**
+   * Does a large act, such as bringing in a list: kept first, with a snapshot of what was before, and shown then. It
+   * does not wait if it fails.
+   */
+  const performLarge = ({ label, changes }: ActDraft): Promise<Stored<null>> =>
+    writing((current) => replace(current, { label, kind: "do", at: tools.now(), changes, snapshot: true }));
+
   /** Replaces everything, as one act that can be undone; a snapshot is kept besides. */
   const replaceBook = (workbook: Workbook, label: string): Promise<Stored<null>> =>
     writing((current) => {
@@ -101,6 +108,7 @@ export function createBook(tools: BookTools) {
     useBook,
     openBook,
     perform,
+    performLarge,
     replaceBook,
     restoreSnapshot,
     retry,

@@ -10,6 +10,7 @@ export {
   acts,
   openLocalBook,
   perform,
+  performLarge,
   redo,
   replaceBook,
   restoreSnapshot,
@@ -41,5 +42,6 @@ export {
   stockOf,
 } from "./journal/index.ts";
 export type { LastKnown } from "./marker.ts";
+export { keepReading, keptReading } from "./readings.ts";
 export type { Snapshot } from "./repository.ts";
 export type { BookState, Saving } from "./state.ts";

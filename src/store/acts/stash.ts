@@ -12,6 +12,10 @@ export const addStashItem = (item: StashItem): ActDraft =>
 export const addStashItems = (items: readonly StashItem[]): ActDraft =>
   act(words.addStashItem(words.items(items.length)), ...items.map((item) => put("stash", item)));
 
+/** Brings in the things of a list, all as one act. */
+export const bringInItems = (items: readonly StashItem[], list: string): ActDraft =>
+  act(words.bringIn(words.items(items.length), list), ...items.map((item) => put("stash", item)));
+
 /** Changes one field, `["supply", "name"]`; undefined leaves it out. For stock use `changeStock`. */
 export const editStashItem = (item: StashItem, path: Path, value: unknown): ActDraft =>
   act(change(path, supplyName(item)), set("stash", item.id, path, value));

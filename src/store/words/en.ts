@@ -130,6 +130,8 @@ export const storeWords = {
   removeLogEntry: "Remove a note from the log",
 
   addStashItem: (item: string) => `Add ${item} to the stash`,
+  bringIn: (items: string, list: string) =>
+    list === "" ? `Bring in ${items}` : `Bring in ${items} from ${list}`,
   items: (count: number) => counted(count, "item"),
   takeOut: (count: number, unit: "piece" | "sheet", item: string) =>
     `Take ${counted(count, unit)} of ${item}`,

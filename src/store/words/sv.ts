@@ -119,6 +119,7 @@ export const storeWords: typeof en = {
   removeLogEntry: "Ta bort en anteckning ur loggen",
 
   addStashItem: (item) => `Lägg till ${item} i förrådet`,
+  bringIn: (items, list) => (list === "" ? `Hämta in ${items}` : `Hämta in ${items} ur ${list}`),
   items: (count) => `${count} ${count === 1 ? "sak" : "saker"}`,
   takeOut: (count, unit, item) => `Ta ut ${count} ${units[unit]} av ${item}`,
   putIn: (count, unit, item) => `Lägg till ${count} ${units[unit]} av ${item}`,

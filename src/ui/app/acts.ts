@@ -29,6 +29,7 @@ const useOffered = create<Offered>(() => ({ lists: new Map(), wanted: null }));
 export const actsElsewhere: readonly ActElsewhere[] = [
   { name: words.logKit, to: { name: "kits" } },
   { name: words.addToStash, to: { name: "stash" } },
+  { name: words.bringIn, also: words.bringInAlso, to: { name: "stash" } },
   { name: words.takeUp, to: { name: "remakes" } },
   { name: words.addMarket, to: { name: "markets" } },
   { name: words.addRates, to: { name: "markets" } },

@@ -7,12 +7,14 @@ import entry from "../kits/contents/entry.module.css";
 import { TypedLine } from "../kits/contents/typed-line.tsx";
 import { entryView, type Fix, knownNames, pieceAt } from "../kits/view/entry.ts";
 import { hasKeys } from "../parts/has-keys.ts";
-import { Acts, Beside, Button } from "../parts/index.ts";
+import { Acts, Beside, Button, ButtonLink } from "../parts/index.ts";
 import { isFocusLost } from "../parts/use-focus.ts";
+import { actWords } from "../words/acts.ts";
 import { stashWords } from "../words/stash.ts";
 import styles from "./add.module.css";
 import { AddPlace } from "./add-place.tsx";
 import { Drawn } from "./drawn.tsx";
+import { bringAddress, bringPasted, isTable } from "./import/pasted.ts";
 import { PastedList } from "./pasted-list.tsx";
 import { Asked } from "./put-right.tsx";
 import { newItems, type Written } from "./view/new-items.ts";
@@ -60,6 +62,10 @@ export function AddToStash({ asked, onDone }: Props) {
     field.current?.focus();
   };
   const takeList = (list: string) => {
+    if (isTable(list)) {
+      bringPasted(list);
+      return true;
+    }
     if (readLines(list, known, language).length < 2) return false;
     setPasted(list);
     return true;
@@ -121,6 +127,9 @@ export function AddToStash({ asked, onDone }: Props) {
             {last && typed === "" && (
               <Button onClick={() => write(last.text, last.fixes)}>{words.again(last.name)}</Button>
             )}
+            <ButtonLink kind="quiet" to={bringAddress()}>
+              {actWords.bringIn}
+            </ButtonLink>
             <Button kind="quiet" onClick={onDone}>
               {words.done}
             </Button>

@@ -1,13 +1,14 @@
-import { useCallback, useDeferredValue, useMemo, useState } from "react";
+import { lazy, Suspense, useCallback, useDeferredValue, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { type Act, useOffer } from "../app/acts.ts";
-import { go, withAddressValue } from "../app/navigate.ts";
+import { go, useAddressValue, withAddressValue } from "../app/navigate.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
 import { actWords } from "../words/acts.ts";
 import { words as common } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import { AddToStash } from "./add.tsx";
 import { MarginFilters } from "./filters.tsx";
+import { bringAddress } from "./import/pasted.ts";
 import { Gone, ItemPage } from "./item-page.tsx";
 import { StashViews } from "./stash-views.tsx";
 import { useAsked } from "./use-asked.ts";
@@ -24,8 +25,32 @@ const viewActs: readonly Act[] = [
   { name: words.views.list, fact: words.title, run: () => go(withAddressValue("view", "list"), "replace") },
 ];
 
+const BringPage = lazy(() =>
+  import("./import/bring-page.tsx").then((module) => ({ default: module.BringPage })),
+);
+
+const bringIn: Act = {
+  name: actWords.bringIn,
+  fact: words.title,
+  also: actWords.bringInAlso,
+  run: () => go(bringAddress()),
+};
+
+type Props = Readonly<{ chosen: string | null }>;
+
+/** The stash, or where a list is brought into it. */
+export function StashScreen({ chosen }: Props) {
+  const [bring] = useAddressValue("bring");
+  if (bring === null || chosen !== null) return <WholeStash chosen={chosen} />;
+  return (
+    <Suspense fallback={null}>
+      <BringPage />
+    </Suspense>
+  );
+}
+
 /** Everything owned: found, added to, and each thing put right; `chosen` is the one looked at. */
-export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
+function WholeStash({ chosen }: Props) {
   const stash = useBook((state) => state.book.stash) ?? none;
   const known = useMemo(() => knownStash(stash), [stash]);
   const tallies = useMemo(() => talliesOf(known), [known]);
@@ -42,7 +67,7 @@ export function StashScreen({ chosen }: Readonly<{ chosen: string | null }>) {
   const add = useCallback(() => setAdded((before) => before + 1), []);
   const [changing, setChanging] = useState<string | null>(null);
   const narrow = useNarrow();
-  useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, ...viewActs], [add]));
+  useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, bringIn, ...viewActs], [add]));
   useShowChosen(narrow ? null : chosen);
   const item = chosen === null ? null : (known.find((one) => one.item.id === chosen) ?? null);
 

@@ -2,6 +2,8 @@
 export const actWords = {
   logKit: "Log a kit",
   addToStash: "Add to the stash",
+  bringIn: "Bring in a list or a file",
+  bringInAlso: "import a spreadsheet csv excel xlsx ods tsv paste a table",
   takeUp: "Take up a kit",
   addMarket: "Add a market",
   addRates: "Put in a day's rates",

@@ -1,6 +1,7 @@
 /** The word an act's name begins with, and the same as something done. */
 const doneBy: ReadonlyMap<string, string> = new Map([
   ["Add", "Added"],
+  ["Bring", "Brought"],
   ["Change", "Changed"],
   ["Choose", "Chose"],
   ["Clear", "Cleared"],

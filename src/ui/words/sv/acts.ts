@@ -3,6 +3,8 @@ import type { actWords as en } from "../en/acts.ts";
 export const actWords: typeof en = {
   logKit: "Skriv in ett kit",
   addToStash: "Lägg till i förrådet",
+  bringIn: "Hämta in en lista eller fil",
+  bringInAlso: "importera kalkylblad csv excel xlsx ods tsv klistra in en tabell",
   takeUp: "Ta om ett kit",
   addMarket: "Lägg till en marknad",
   addRates: "Skriv in en dags kurser",

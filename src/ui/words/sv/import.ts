@@ -1,0 +1,177 @@
+import type { importWords as en } from "../en/import.ts";
+import { listed } from "./say.ts";
+
+const rows = (count: string, isOne: boolean): string => (isOne ? "1 rad" : `${count} rader`);
+const things = (count: string, isOne: boolean): string => (isOne ? "1 sak" : `${count} saker`);
+
+/** Ord för att hämta in en lista. Antal kommer in som de skrivs. */
+export const importWords: typeof en = {
+  title: "Hämta in en lista",
+  lead: "Ett kalkylblad blir saker i förrådet.",
+  leadMore: "Du ser hur varje rad läses innan något läggs till, och ett enda ångra tar tillbaka allt.",
+  note: "Filen stannar på den här enheten.",
+
+  pick: "Välj en fil",
+  pickAnother: "Välj en annan fil",
+  kinds: "Ett kalkylblad (XLSX, ODS, CSV, TSV), en lista som text, eller någons anteckningsbok.",
+  paste: "Eller klistra in den här",
+  pasteHint: "celler ur ett kalkylblad, eller en sak per rad",
+  read: "Läs den",
+  readNotYet: "Klistra in något först",
+  pastedName: "det du klistrade in",
+
+  opening: (name) => `Öppnar ${name}`,
+  reading: (name) => `Läser ${name}`,
+  progress: (done, all) => `${done} av ${all} rader`,
+  adding: (count, isOne) => `Lägger till ${things(count, isOne)}`,
+  cancel: "Avbryt",
+  cancelled: (name) => `${name} lästes inte. Inget lades till.`,
+
+  refused: (name) => `${name} lästes inte`,
+  nothingAdded: "Inget lades till.",
+  faults: {
+    "too-large": {
+      problem: "Den är större än 50 MB.",
+      remedy: "Ta bort bilder och gamla blad, eller dela upp den.",
+    },
+    "too-many-rows": {
+      problem: "Den har fler än 100 000 rader.",
+      remedy: "Dela upp den och hämta in delarna.",
+    },
+    "too-many-columns": {
+      problem: "Den har fler än 200 kolumner.",
+      remedy: "Ta bort kolumnerna som inte säger något om dina saker.",
+    },
+    "too-much": { problem: "Det är mer i den än någon lista över saker rymmer.", remedy: "Dela upp den." },
+    bomb: {
+      problem: "Uppackad skulle den bli mycket större än den ser ut.",
+      remedy: "Spara om den i kalkylprogrammet, som XLSX eller CSV.",
+    },
+    damaged: { problem: "Den är skadad.", remedy: "Spara om den, eller välj en annan kopia." },
+    locked: {
+      problem: "Den har ett lösenord.",
+      remedy: "Ta bort lösenordet i kalkylprogrammet och spara.",
+    },
+    "old-spreadsheet": {
+      problem: "Det är ett kalkylblad av äldre slag, eller ett med lösenord.",
+      remedy: "Spara det som XLSX eller CSV, utan lösenord.",
+    },
+    pdf: { problem: "Det är en PDF.", remedy: "Kopiera tabellen ur den och klistra in den här." },
+    picture: {
+      problem: "Det är en bild.",
+      remedy: "Kopiera tabellen ur den som text och klistra in den här.",
+    },
+    "web-page": { problem: "Det är en webbsida.", remedy: "Kopiera tabellen ur den och klistra in den här." },
+    archive: {
+      problem: "Det är ett arkiv och inget kalkylblad.",
+      remedy: "Packa upp det och välj filen i det.",
+    },
+    "no-table": {
+      problem: "Det finns ingen text i den som kan vara en lista.",
+      remedy: "Spara den som XLSX, ODS eller CSV.",
+    },
+    "other-json": {
+      problem: "Det är JSON, men ingen anteckningsbok från den här appen.",
+      remedy: "Välj en kopia som har sparats här, eller ett kalkylblad.",
+    },
+    empty: { problem: "Det finns inget i den.", remedy: "Välj en fil med en lista i." },
+    unreadable: {
+      problem: "Webbläsaren kunde inte läsa den.",
+      remedy: "Välj den igen: den kan ha flyttats eller ändrats.",
+    },
+  },
+
+  how: "Så läses den",
+  remembered: "Läst som du läste en sådan lista förra gången.",
+  sheet: "Blad",
+  sheetRows: (name, count, isOne) => `${name} (${rows(count, isOne)})`,
+  delimiter: "Celler skiljs åt med",
+  delimiters: {
+    ",": "komman",
+    ";": "semikolon",
+    "\t": "tabbar",
+    "|": "lodstreck",
+    "": "inget: en enda kolumn",
+  },
+  head: "Rubrikerna står på",
+  headNone: "ingen rad",
+  headRow: (row) => `rad ${row}`,
+  currency: "Priser är i",
+  currencyHint: "där de inte säger det",
+  family: "Det här är",
+  familyHint: "där en rad inte säger det",
+  familyOpen: "inte sagt",
+
+  table: "De första raderna, så som de läses",
+  understood: "Läst som",
+  column: (number) => `Kolumn ${number}`,
+  columnIs: (head) => `${head} är`,
+  leaveOut: "tas inte med",
+  fields: {
+    text: "vad det är, som det står",
+    name: "namn",
+    kind: "slag",
+    maker: "tillverkare",
+    line: "serie",
+    code: "nummer eller kod",
+    gtin: "streckkod",
+    colour: "färg",
+    hex: "färg som hex",
+    medium: "medium",
+    form: "form",
+    grade: "hårdhet",
+    size: "storlek",
+    gsm: "vikt, g/m²",
+    ml: "volym, ml",
+    width: "bredd, mm",
+    sheets: "ark i det",
+    owned: "hur många",
+    sheetsLeft: "ark kvar",
+    state: "skick",
+    place: "var det bor",
+    paid: "betalt pris",
+    currency: "valuta",
+    acquired: "när jag fick det",
+    opened: "när det öppnades",
+    tags: "taggar",
+    note: "anteckning",
+  },
+  look: "Titta på:",
+  isHere: (reason) => `Läggs inte till: ${reason}.`,
+  nameless: "Ingen sak",
+  times: (count) => `${count} stycken`,
+  sheetsLeft: (count, isOne) => (isOne ? "1 ark kvar" : `${count} ark kvar`),
+
+  counts: (fresh, here, refused) =>
+    listed([`${fresh} att lägga till`, `${here} finns redan`, `${refused} gick inte att förstå`]),
+  doubtful: (count, isOne) =>
+    isOne ? "På 1 rad finns något att titta på." : `På ${count} rader finns något att titta på.`,
+  leftOut: (count, isOne) => (isOne ? "Du utelämnar 1." : `Du utelämnar ${count}.`),
+  add: (count, isOne) => `Lägg till ${things(count, isOne)}`,
+  nothing: "Det finns inget att lägga till",
+  drop: "Lägg inte till något",
+  saveRest: (count, isOne) =>
+    isOne ? "Spara raden som inte läggs till" : `Spara de ${count} rader som inte läggs till`,
+  restName: "inte-tillagda.csv",
+  restReason: "Varför den inte lades till",
+  restLeftOut: "utelämnad av dig",
+
+  toLookAt: "Rader att titta på",
+  toLookAtText: "Ta bort det som är fel. Det du lägger till kan rättas senare, varje sak på sin egen sida.",
+  row: "Rad",
+  thing: "Sak",
+  why: "Titta på",
+  keep: "Lägg till",
+  keepNamed: (name, row) => `Lägg till ${name}, rad ${row}`,
+  notAdded: "Rader som inte läggs till",
+  reason: "Varför",
+  more: (count) => `${count} till finns i filen som du kan spara.`,
+  moreToLookAt: (count) => `${count} till av samma slag.`,
+
+  added: (count, isOne) => `Lade till ${things(count, isOne)} i förrådet`,
+  done: (count, isOne) => (isOne ? "1 sak hämtades in" : `${count} saker hämtades in`),
+  takenBack: "Allt har tagits tillbaka.",
+  doneText: "Ångra tar tillbaka allt.",
+  see: "Se förrådet",
+  again: "Hämta in en lista till",
+};
