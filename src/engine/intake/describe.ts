@@ -33,8 +33,8 @@ export function spelledOut(field: Field, cell: Cell): string {
   return unit && /^\d[\d.,]*$/.test(text) ? `${text} ${unit}` : text;
 }
 
-/** What a piece of text was read as, in the knowledge of what family it is about. */
-export type Told = Readonly<{ supply: Supply; qty: number; understood: boolean }>;
+/** What a text was read as. `understood`: it tells a trait of the family that it is about. */
+export type Told = Readonly<{ text: string; supply: Supply; qty: number; understood: boolean }>;
 
 /** Readings that were made already: kinds and sizes repeat all through a list. */
 const mostKept = 4_000;
@@ -54,12 +54,13 @@ export function describer(known: KnownNames, language: Language) {
     return reading;
   }
 
-  /** A text about something of a family; `understood`: some of it was, and it fits the family. */
+  /** A text about something of a family. */
   function about(family: Family, text: string, comesOnce = false): Told {
     const word = wordOf[family];
     const { supply, qty, pieces } = read(word === "" ? text : `${word} ${text}`, comesOnce);
     const start = word === "" ? 0 : word.length + 1;
-    return { supply, qty, understood: supply.family === family && pieces.some(({ end }) => end > start) };
+    const tells = pieces.some(({ end, field }) => end > start && field.startsWith("traits."));
+    return { text, supply, qty, understood: supply.family === family && tells };
   }
 
   return { read, about };

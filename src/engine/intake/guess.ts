@@ -126,7 +126,8 @@ function fieldOf(
   if (byHead)
     return byHead === "colour" && isFree("hex") && most(cells, (text) => isHex(text)) ? "hex" : byHead;
   const byCells = fieldOfCells(cells, language) ?? (hasHeads || !isCounts(cells) ? null : "owned");
-  return byCells && isFree(byCells) ? byCells : null;
+  if (byCells && isFree(byCells)) return byCells;
+  return said.find(isFree) ?? null; // a head whose cells hold something else: each of them is marked when it is read
 }
 
 const length = (cells: readonly Cell[]): number =>

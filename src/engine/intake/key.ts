@@ -1,9 +1,18 @@
 import { fnv1a } from "./hash.ts";
 import { type Cell, cellText } from "./table.ts";
 
-/** A row without what two programs write differently: how letters are put together, case, spacing, empty cells at its end. */
+/** "39,50" in one file is 39.5 in another. */
+const plainCell = (text: string): string =>
+  /^\d{1,12}(?:[.,]\d{1,6})?$/.test(text)
+    ? String(Number(text.replace(",", ".")))
+    : text.normalize().toLowerCase().replace(/\s+/g, " ");
+
+/**
+ * A row without what two programs write differently: the decimal sign, how letters are put together, case, spacing,
+ * empty cells at its end.
+ */
 const plainRow = (row: readonly Cell[]): readonly string[] => {
-  const cells = row.map((cell) => cellText(cell).normalize().toLowerCase().replace(/\s+/g, " "));
+  const cells = row.map((cell) => plainCell(cellText(cell)));
   return cells.slice(0, cells.findLastIndex((cell) => cell !== "") + 1);
 };
 

@@ -56,7 +56,8 @@ function toldByKind(row: Row, family: Family, reader: Describer, words: IntakeWo
   const kind = row.text("kind");
   if (kind === "" || isOtherKind(kind)) return [];
   const { supply, qty } = reader.read(kind);
-  if (supply.family !== "other") return supply.family === family ? [{ supply, qty, understood: true }] : [];
+  if (supply.family !== "other")
+    return supply.family === family ? [{ text: kind, supply, qty, understood: true }] : [];
   row.doubt("kind", words.kindUnknown(kind));
   row.keep(row.column("kind"));
   return [];
@@ -75,15 +76,25 @@ function colourOf(row: Row, told: Colour | null | undefined, words: IntakeWords)
   return named ?? figures ?? told ?? null;
 }
 
-/** A name for what has none: as it would be read from all its cells together, else its line and code. */
-function madeName(row: Row, family: Family, reader: Describer): string {
-  const said = [row.text("kind"), ...traitFields.map((field) => spelled(row, field)), row.text("colour")]
-    .filter((text) => text !== "")
-    .join(" ");
-  if (said !== "" && family !== "other") return reader.read(said).supply.name;
-  return (
-    row.text("colour") || row.text("kind") || [row.text("line"), row.text("code")].filter(Boolean).join(" ")
-  );
+/** A name for what has none: as it would be read from all that was understood together, else its colour or code. */
+function madeName(row: Row, family: Family, told: readonly Told[], reader: Describer): string {
+  const colour = row.text("colour");
+  const said = [...told.map(({ text }) => text), colour].filter((text) => text !== "").join(" ");
+  if (said !== "" && family !== "other")
+    return reader.read(told.length > 0 ? said : `${family} ${said}`).supply.name;
+  return colour || row.text("kind") || [row.text("line"), row.text("code")].filter(Boolean).join(" ");
+}
+
+/** A colour that a name or a kind brings to mind: any other word of theirs is no colour. */
+const broughtToMind = ({ supply }: Told): Colour | null => (supply.colour?.hex ? supply.colour : null);
+
+/** The row's text, read as a line of its own, or as said of the family that is known otherwise. */
+function toldByText(row: Row, family: Family, reader: Describer): Told | null {
+  const text = row.text("text");
+  if (text === "") return null;
+  const { supply, qty } = reader.read(text, true);
+  if (supply.family === family || family === "other") return { text, supply, qty, understood: true };
+  return { ...reader.about(family, text, true), qty };
 }
 
 /**
@@ -93,37 +104,30 @@ function madeName(row: Row, family: Family, reader: Describer): string {
  */
 export function thingOf(row: Row, reader: Describer, words: IntakeWords, unsaid: Family | null): Thing {
   const family = familyOf(row, reader, unsaid);
-  const [written, called] = [row.text("text"), row.text("name")];
-  const text = written === "" ? null : reader.read(written);
-  const ofText: readonly Told[] = [
-    ...(called === "" ? [] : [reader.about(family, called, true)]),
-    ...(text && text.supply.family === family
-      ? [{ supply: text.supply, qty: text.qty, understood: true }]
-      : []),
-    ...(text && text.supply.family === "other" && family !== "other" ? [reader.about(family, written)] : []),
-  ].filter(({ supply }) => supply.family === family);
-  const told = [
-    ...ofText,
-    ...toldByKind(row, family, reader, words),
-    ...toldByCells(row, family, reader, words),
-  ];
-  const name = called || text?.supply.name || madeName(row, family, reader);
-  if (name === "") return null;
-  const last = told.findLast(({ supply }) => supply.colour)?.supply.colour;
-  const colour = colourOf(row, last, words);
+  const [written, called, kind] = [row.text("text"), row.text("name"), row.text("kind")];
+  const text = toldByText(row, family, reader);
+  const name = called === "" ? null : reader.about(family, called, true);
+  const cells = [...toldByKind(row, family, reader, words), ...toldByCells(row, family, reader, words)];
+  const title = called || text?.supply.name || madeName(row, family, cells, reader);
+  if (title === "") return null;
+  const told = [name, text, ...cells].flatMap((one) => (one?.supply.family === family ? [one] : []));
+  const inText = text?.supply.colour ?? told.map(broughtToMind).find((colour) => colour !== null);
+  const colour = colourOf(row, inText, words);
   const traits = family === "other" ? {} : traitsOf(told);
-  const fact = (field: "maker" | "line" | "code") =>
-    row.text(field) ||
-    (field === "code" ? undefined : ofText.find(({ supply }) => supply[field])?.supply[field]);
   const parsed = SupplySchema.safeParse({
     family,
-    name,
-    ...given({ maker: fact("maker"), line: fact("line"), code: fact("code") }),
-    ...given({ gtin: row.take("gtin", (cell) => readGtin(cell, words)), colour: colour ?? undefined }),
-    ...given({ lightfast: ofText.find(({ supply }) => supply.lightfast)?.supply.lightfast ?? undefined }),
+    name: title,
+    ...given({
+      maker: row.text("maker") || text?.supply.maker || name?.supply.maker,
+      line: row.text("line") || text?.supply.line || name?.supply.line,
+      code: row.text("code"),
+      gtin: row.take("gtin", (cell) => readGtin(cell, words)),
+      colour,
+      lightfast: text?.supply.lightfast ?? name?.supply.lightfast,
+    }),
     ...(Object.keys(traits).length > 0 ? { traits } : {}),
   });
-  if (family === "other" && !isOtherKind(row.text("kind")) && row.text("kind") === "")
+  if (family === "other" && kind === "")
     row.doubt(called !== "" || written === "" ? "name" : "text", words.noKind);
   return parsed.success ? { supply: parsed.data, qty: text?.qty ?? 1 } : null;
 }

@@ -61,17 +61,29 @@ export function trimmed(rows: readonly (readonly Cell[])[]): readonly (readonly 
 /** One column: each line is a cell, with nothing taken for a quote. */
 const singleColumn = (text: string): Cell[][] => text.split(/\r\n|\n|\r/).map((line) => [cellOf(line)]);
 
-function parted(text: string, delimiter: string): Cell[][] {
+/** A sign that stands in no list: where quotes are not closed, nothing is taken for one. */
+const noQuote = "\u0000";
+
+/** Cells parted by a sign; null where a quote is opened and not closed as it should be. */
+function withQuotes(text: string, delimiter: string, quoteChar: string): Cell[][] | null {
   const rows: Cell[][] = [];
+  let whole = true;
   Papa.parse<string[]>(text, {
     delimiter,
-    step: ({ data }) => {
-      if (rows.push(data.map(cellOf)) > caps.rows + looked) refuse("too-many-rows");
+    quoteChar,
+    step: ({ data, errors }, parser) => {
+      whole &&= !errors.some(({ type }) => type === "Quotes");
+      if (!whole) return parser.abort();
       if (data.length > caps.columns) refuse("too-many-columns");
+      if (rows.push(data.map(cellOf)) > caps.rows + looked) refuse("too-many-rows");
     },
   });
-  return rows;
+  return whole ? rows : null;
 }
+
+/** An inch sign at the start of a cell opens no quote: such a text is read without any. */
+const parted = (text: string, delimiter: string): Cell[][] =>
+  withQuotes(text, delimiter, '"') ?? withQuotes(text, delimiter, noQuote) ?? [];
 
 /** Text with cells parted by signs, as a table, and the sign that was taken to part them. */
 export function readText(

@@ -7,7 +7,7 @@ import { doubtful, type Said, sure, unread } from "./said.ts";
 /** Signs that several currencies share: the first is taken unless the home's own is among them. */
 const signs: ReadonlyMap<string, readonly string[]> = new Map([
   ["€", ["EUR"]],
-  ["£", ["GBP", "EGP", "GIP"]],
+  ["£", ["GBP"]],
   ["¥", ["JPY", "CNY"]],
   ["₩", ["KRW"]],
   ["₹", ["INR"]],
