@@ -27,6 +27,15 @@ const decoded = (bytes: Uint8Array, encoding: string, fatal = false): string | n
   }
 };
 
+/** What Windows-1252 has where Latin-1 has control characters, from 80 to 9F; the five that it leaves out stay. */
+const windows = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+
+/** Windows-1252 by our own table: some platforms take its name for Latin-1. */
+function fromWindows(bytes: Uint8Array): string {
+  const latin = decoded(bytes, "latin1") ?? "";
+  return latin.replace(/[\u0080-\u009f]/g, (letter) => windows[letter.charCodeAt(0) - 0x80] ?? letter);
+}
+
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
 const controls = /[\u0001-\u0008\u000e-\u001f]/g;
 
@@ -37,8 +46,7 @@ const controls = /[\u0001-\u0008\u000e-\u001f]/g;
  */
 export function decodeText(bytes: Uint8Array): string {
   const wide = utf16Of(bytes);
-  const text =
-    (wide ? decoded(bytes, wide) : decoded(bytes, "utf-8", true)) ?? decoded(bytes, "windows-1252") ?? "";
+  const text = decoded(bytes, wide ?? "utf-8", wide === null) ?? fromWindows(bytes);
   const start = text.slice(0, looked);
   const odd = start.match(controls)?.length ?? 0;
   return odd > start.length * 0.01 + 2 ? refuse("no-table") : text;

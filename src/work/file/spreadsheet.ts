@@ -34,16 +34,37 @@ function checkSize(name: string, content: Uint8Array, kind: Kind): void {
   if (count(text, /<(?:\w+:)?(?:v|is)>/g) > caps.cells) refuse("too-much");
 }
 
-type Part = Readonly<{ name: string; type: 2; content: Uint8Array; size: number }>;
+type Part = Readonly<{ path: string; name: string; type: 2; content: Uint8Array; size: number }>;
 
+const partOf = (path: string, content: Uint8Array): Part => ({
+  path,
+  name: path.split("/").at(-1) ?? path,
+  type: 2,
+  content,
+  size: content.length,
+});
+
+/** Styles that say nothing: an OpenDocument file may leave them out, and its reader asks for them. */
+const noStyles = partOf(
+  "styles.xml",
+  new TextEncoder().encode('<?xml version="1.0"?><office:document-styles></office:document-styles>'),
+);
+
+/** A password of an OpenDocument file is told in its manifest, and its parts look like damage. */
+const isLocked = ({ path, content }: Part): boolean =>
+  path === "META-INF/manifest.xml" && new TextDecoder("latin1").decode(content).includes("encryption-data");
+
+/** The parts that hold cells, or say how to read them, unpacked. */
 async function partsOf(bytes: Uint8Array, entries: readonly Entry[], kind: Kind): Promise<readonly Part[]> {
   const parts: Part[] = [];
   for (const entry of entries) {
-    const content = await unpack(bytes, entry);
-    checkSize(entry.name, content, kind);
-    parts.push({ name: entry.name.split("/").at(-1) ?? entry.name, type: 2, content, size: content.length });
+    if (entry.name.endsWith("/") || asides.test(entry.name)) continue;
+    const part = partOf(entry.name, await unpack(bytes, entry));
+    if (isLocked(part)) refuse("locked");
+    checkSize(entry.name, part.content, kind);
+    parts.push(part);
   }
-  return parts;
+  return kind === "ods" && !has(entries, "styles.xml") ? [...parts, noStyles] : parts;
 }
 
 type Value = string | number | boolean | Date;
@@ -91,10 +112,10 @@ const options = {
 };
 
 /** The reader of spreadsheets, loaded when there is one to read. */
-async function parsed(parts: readonly Part[], names: readonly string[]) {
+async function parsed(parts: readonly Part[]) {
   const { default: library } = await import("@e965/xlsx/dist/xlsx.mini.min.js");
   try {
-    return library.parse_zip({ FullPaths: names, FileIndex: parts }, options);
+    return library.parse_zip({ FullPaths: parts.map(({ path }) => path), FileIndex: parts }, options);
   } catch (error) {
     if (error instanceof Refused) throw error;
     return refuse(/password|encrypt/i.test(String(error)) ? "locked" : "damaged");
@@ -107,12 +128,7 @@ export async function readSpreadsheet(
 ): Promise<Readonly<{ kind: Kind; tables: readonly Table[] }>> {
   const entries = directoryOf(bytes);
   const kind = kindOf(entries);
-  const kept = entries.filter(({ name }) => !name.endsWith("/") && !asides.test(name));
-  const parts = await partsOf(bytes, kept, kind);
-  const book = await parsed(
-    parts,
-    kept.map(({ name }) => name),
-  );
+  const book = await parsed(await partsOf(bytes, entries, kind));
   const shown = book.SheetNames.filter((_, at) => !book.Workbook?.Sheets?.[at]?.Hidden);
   const sheets = new Map(Object.entries(book.Sheets));
   const tables = shown

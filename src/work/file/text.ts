@@ -16,7 +16,7 @@ const told = /^\s*"?sep=(.)"?\r?\n/i;
 
 /** How many cells each of the first lines has when they are parted so. */
 const widths = (start: string, delimiter: string): readonly number[] =>
-  Papa.parse<readonly string[]>(start, { delimiter, preview: looked, skipEmptyLines: "greedy" }).data.map(
+  Papa.parse<readonly string[]>(start, { delimiter, preview: looked, skipEmptyLines: true }).data.map(
     (row) => row.length,
   );
 
