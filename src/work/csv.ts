@@ -1,5 +1,6 @@
-// A spreadsheet would run a cell that begins like this as a formula.
-const startsFormula = /^[=+\-@\t\r\n\0]/;
+// A spreadsheet would run a cell that begins like this as a formula. One that has the mark already gets another, so that
+// reading can take one off again.
+const startsFormula = /^'*[=+\-@\t\r\n\0]/;
 const isNumber = /^[+-]?\d+(\.\d+)?$/;
 
 /** One field of RFC 4180, made inert where a spreadsheet would take it for a formula; reading takes the mark off again. */

@@ -10,6 +10,7 @@ export const plainPlaces: readonly string[] = [
     hrefOf(named(name)),
   ),
   "/stash?view=list",
+  "/stash?bring=list",
 ];
 
 type Records = Pick<Workbook, "kits" | "stash" | "remakes">;

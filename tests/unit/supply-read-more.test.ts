@@ -147,3 +147,8 @@ it("reads a list pasted from a page in either language", () => {
     [1, "Skissbok, A5"],
   ]);
 });
+
+it.each(["0.5 sheets", "99999999999999999999 sheets", "paper 9007199254740993 sheets"])(
+  "%s are no sheets, and stay in the name",
+  (line) => expect(readLine(line).supply.traits ?? {}).not.toHaveProperty("sheets"),
+);

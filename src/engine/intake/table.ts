@@ -22,7 +22,7 @@ const halves = /\p{Surrogate}/gu;
 const controls = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufeff]/g;
 
 /** An apostrophe that was put before a cell so that no spreadsheet takes it for a formula, as our own export does. */
-const guarded = /^'(?=[=+\-@\t\r\n\0])/;
+const guarded = /^'(?='*[=+\-@\t\r\n\0])/;
 
 /** Text of a cell as it is kept: no control characters, no half characters, no space around it. */
 export const cleanText = (text: string): string =>

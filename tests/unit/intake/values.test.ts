@@ -40,7 +40,7 @@ describe("figures", () => {
   ])("the number %d is %s, without a float's noise", (value, text) =>
     expect(readFigure(value, null)?.text).toBe(text),
   );
-  it.each([Number.NaN, Number.POSITIVE_INFINITY, -1])("the number %d is none", (value) =>
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, -1, 1e21])("the number %d is none", (value) =>
     expect(readFigure(value, null)).toBeNull(),
   );
   it("tells a column's sign by its first plain cell", () => {

@@ -78,6 +78,11 @@ describe("an act", () => {
       { stash: [{}, {}, { id: "x" }, { id: "y" }] },
     ],
     [
+      "Bring in 2 items from list.csv",
+      acts.bringInItems([item("x"), item("y", { importKey: "k" })], "list.csv"),
+      { stash: [{}, {}, { id: "x" }, { id: "y", importKey: "k" }] },
+    ],
+    [
       "Change the place of Gouache, st-1",
       acts.editStashItem(stashItem, ["place"], "blue tin"),
       { stash: [{ place: "blue tin" }, {}] },

@@ -127,6 +127,33 @@ it("replaces everything as one act, keeps a snapshot, and undoes it", async () =
   expect(book.useBook.getState().past.at(-1)?.label).toBe("Go back to before: Restore a backup");
 });
 
+it("does a large act as one, with a snapshot of what was before, and takes all of it back", async () => {
+  const storage = newStorage();
+  const book = await openNew(storage);
+  await book.perform(add("a"));
+  const many = Array.from({ length: 500 }, (_, at) => put(`n${at}`));
+  const done = book.performLarge({ label: "Bring in 500 items", changes: many });
+  expect(ids(book)).toEqual(["a"]); // kept first, shown then
+  expect(await done).toEqual({ ok: true, value: null });
+  expect(ids(book)).toHaveLength(501);
+  expect(value(await book.snapshots())[0]).toMatchObject({ label: "Bring in 500 items", records: 1 });
+  expect(value(await book.acts(0, 9))).toHaveLength(2);
+  const again = await openNew(storage);
+  expect(ids(again)).toHaveLength(501);
+  await again.undo();
+  expect(ids(again)).toEqual(["a"]);
+  await again.redo();
+  expect(ids(again)).toHaveLength(501);
+});
+
+it("shows and keeps nothing of a large act that does not fit", async () => {
+  const book = await openNew();
+  const misfit = { label: "Bring in", changes: [put("a"), put("b", { owned: -1 })] };
+  expect(await book.performLarge(misfit)).toMatchObject({ ok: false, fault: { kind: "refused" } });
+  expect(ids(book)).toBeUndefined();
+  expect(value(await book.snapshots())).toEqual([]);
+});
+
 it("says so when a snapshot is no longer there", async () => {
   const book = await openNew();
   const gone = await book.restoreSnapshot({ id: 99, at, label: "", records: 0 });

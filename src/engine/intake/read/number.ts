@@ -20,6 +20,9 @@ export function decimalSign(cells: readonly Cell[]): DecimalSign {
   return null;
 }
 
+/** Beyond this a number is written with an exponent, and has lost its last figures. */
+const largest = 1e15;
+
 /** A number as decimal text, and whether its sign could also have parted thousands. */
 type Figure = Readonly<{ text: string; unsure: boolean }>;
 
@@ -35,7 +38,7 @@ const plain = (whole: string, fraction: string): string =>
  */
 export function readFigure(cell: Cell, sign: DecimalSign): Figure | null {
   if (typeof cell === "number") {
-    if (!Number.isFinite(cell) || cell < 0) return null;
+    if (!(cell >= 0 && cell < largest)) return null;
     // No float's noise ("0.30000000000000004") and no exponent.
     const fixed = cell.toFixed(6).replace(/\.?0+$/, "");
     return { text: fixed, unsure: false };

@@ -31,6 +31,9 @@ const mmPer = (name: string | undefined): number => {
 const inMm = (text: string | undefined, name: string | undefined): number =>
   Math.round(toNumber(text) * mmPer(name) * 100) / 100;
 
+/** More than any pad has, and far below where whole numbers end. */
+const mostSheets = 1_000_000;
+
 const measure = (value: number, reads: string, most = Number.MAX_VALUE): Reading | null =>
   value > 0 && value <= most ? [value, reads] : null;
 
@@ -88,9 +91,9 @@ const rules: readonly Rule[] = [
     field: "traits.sheets",
     families: paper,
     pattern: whole(
-      `(\\d+)(?:\\s*-?\\s*(?:${sheetWords})|(?=\\s+(?:${looseWords})\\s+(?:${sheetWords})(?!\\p{L})))`,
+      `(?<!\\d[.,])(\\d+)(?:\\s*-?\\s*(?:${sheetWords})|(?=\\s+(?:${looseWords})\\s+(?:${sheetWords})(?!\\p{L})))`,
     ),
-    read: ([, count], says) => measure(Number(count), says.sheets(Number(count))),
+    read: ([, count], says) => measure(Number(count), says.sheets(Number(count)), mostSheets),
   },
   {
     field: "traits.ml",
