@@ -10,9 +10,9 @@
  * Not here Bytes into tables: `src/work`. What a line of text means: `supply/read`.
  */
 export { type Field, fields, type Mapping, manyTimes } from "./fields.ts";
-export { guessHead, guessMapping } from "./guess.ts";
+export { guessMapping } from "./guess.ts";
 export { understandItems } from "./items.ts";
 export { headPrint } from "./key.ts";
 export type { CellDoubt } from "./row.ts";
-export { type Cell, caps, cellText, cleanText, isBlank, type Table, widthOf } from "./table.ts";
+export { type Cell, caps, cellText, cleanText, type Table, widthOf } from "./table.ts";
 export { type Around, type Draft, rowReader, type Understood, understand } from "./understand.ts";

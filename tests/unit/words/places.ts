@@ -1,6 +1,7 @@
 import { actWords as actsEn } from "../../../src/ui/words/en/acts.ts";
 import { deskWords as deskEn } from "../../../src/ui/words/en/desk.ts";
 import { frameWords as frameEn } from "../../../src/ui/words/en/frame.ts";
+import { importWords as importEn } from "../../../src/ui/words/en/import.ts";
 import { keepSafeWords as keepSafeEn } from "../../../src/ui/words/en/keep-safe.ts";
 import { kitsWords as kitsEn } from "../../../src/ui/words/en/kits.ts";
 import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
@@ -15,6 +16,7 @@ import { writeUpWords as writeUpEn } from "../../../src/ui/words/en/write-up.ts"
 import { actWords } from "../../../src/ui/words/sv/acts.ts";
 import { deskWords } from "../../../src/ui/words/sv/desk.ts";
 import { frameWords } from "../../../src/ui/words/sv/frame.ts";
+import { importWords } from "../../../src/ui/words/sv/import.ts";
 import { keepSafeWords } from "../../../src/ui/words/sv/keep-safe.ts";
 import { kitsWords } from "../../../src/ui/words/sv/kits.ts";
 import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
@@ -32,6 +34,7 @@ export const places = [
   ["acts", actsEn, actWords],
   ["desk", deskEn, deskWords],
   ["frame", frameEn, frameWords],
+  ["import", importEn, importWords],
   ["keep-safe", keepSafeEn, keepSafeWords],
   ["kits", kitsEn, kitsWords],
   ["markets", marketsEn, marketsWords],

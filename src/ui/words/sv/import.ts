@@ -117,7 +117,7 @@ export const importWords: typeof en = {
     gtin: "streckkod",
     colour: "färg",
     hex: "färg som hex",
-    medium: "medium",
+    medium: "färgtyp",
     form: "form",
     grade: "hårdhet",
     size: "storlek",
