@@ -39,6 +39,9 @@ export function useRoute(): Route {
   return useMemo(() => parseRoute(path), [path]);
 }
 
+/** The query in the address bar, as it stands there. */
+export const useQuery = (): string => useSyncExternalStore(watchAddress, () => location.search);
+
 /**
  * One named value of the query, such as the market looked at, so that it survives reload and can be linked to.
  * @returns the value, or null when the address has none, and a setter; null takes it out of the address.

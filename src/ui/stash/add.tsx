@@ -14,7 +14,8 @@ import { stashWords } from "../words/stash.ts";
 import styles from "./add.module.css";
 import { AddPlace } from "./add-place.tsx";
 import { Drawn } from "./drawn.tsx";
-import { bringAddress, bringPasted, isTable } from "./import/pasted.ts";
+import { bringPasted, isTable } from "./import/pasted.ts";
+import { otherAddress } from "./item-link.tsx";
 import { PastedList } from "./pasted-list.tsx";
 import { Asked } from "./put-right.tsx";
 import { newItems, type Written } from "./view/new-items.ts";
@@ -127,7 +128,7 @@ export function AddToStash({ asked, onDone }: Props) {
             {last && typed === "" && (
               <Button onClick={() => write(last.text, last.fixes)}>{words.again(last.name)}</Button>
             )}
-            <ButtonLink kind="quiet" to={bringAddress()}>
+            <ButtonLink kind="quiet" to={otherAddress("bring", "list")}>
               {actWords.bringIn}
             </ButtonLink>
             <Button kind="quiet" onClick={onDone}>

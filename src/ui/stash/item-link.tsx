@@ -21,6 +21,10 @@ export const itemAddress = (id: string): string => hrefOf({ name: "stash-item", 
 /** The address of the stash, with the view as it is now. */
 export const stashAddress = (): string => hrefOf({ name: "stash" }) + location.search;
 
+/** Where something else than the stash itself is shown: `/stash?bring=list`. */
+export const otherAddress = (word: string, value: string): string =>
+  `${hrefOf({ name: "stash" })}?${new URLSearchParams({ [word]: value })}`;
+
 let stayed: HTMLElement | null = null;
 
 /** What had the focus when an address was gone to by `goStaying`; told once. */

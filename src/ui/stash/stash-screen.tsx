@@ -1,15 +1,15 @@
-import { lazy, Suspense, useCallback, useDeferredValue, useMemo, useState } from "react";
+import { Suspense, useCallback, useDeferredValue, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { type Act, useOffer } from "../app/acts.ts";
-import { go, useAddressValue, withAddressValue } from "../app/navigate.ts";
+import { go, withAddressValue } from "../app/navigate.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
 import { actWords } from "../words/acts.ts";
 import { words as common } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import { AddToStash } from "./add.tsx";
 import { MarginFilters } from "./filters.tsx";
-import { bringAddress } from "./import/pasted.ts";
 import { Gone, ItemPage } from "./item-page.tsx";
+import { otherActs, useOtherPage } from "./other-pages.ts";
 import { StashViews } from "./stash-views.tsx";
 import { useAsked } from "./use-asked.ts";
 import { useNarrow } from "./use-narrow.ts";
@@ -25,26 +25,15 @@ const viewActs: readonly Act[] = [
   { name: words.views.list, fact: words.title, run: () => go(withAddressValue("view", "list"), "replace") },
 ];
 
-const BringPage = lazy(() =>
-  import("./import/bring-page.tsx").then((module) => ({ default: module.BringPage })),
-);
-
-const bringIn: Act = {
-  name: actWords.bringIn,
-  fact: words.title,
-  also: actWords.bringInAlso,
-  run: () => go(bringAddress()),
-};
-
 type Props = Readonly<{ chosen: string | null }>;
 
-/** The stash, or where a list is brought into it. */
+/** The stash, or what else is done at its address. */
 export function StashScreen({ chosen }: Props) {
-  const [bring] = useAddressValue("bring");
-  if (bring === null || chosen !== null) return <WholeStash chosen={chosen} />;
+  const OtherPage = useOtherPage();
+  if (!OtherPage || chosen !== null) return <WholeStash chosen={chosen} />;
   return (
     <Suspense fallback={null}>
-      <BringPage />
+      <OtherPage />
     </Suspense>
   );
 }
@@ -67,7 +56,7 @@ function WholeStash({ chosen }: Props) {
   const add = useCallback(() => setAdded((before) => before + 1), []);
   const [changing, setChanging] = useState<string | null>(null);
   const narrow = useNarrow();
-  useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, bringIn, ...viewActs], [add]));
+  useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, ...otherActs, ...viewActs], [add]));
   useShowChosen(narrow ? null : chosen);
   const item = chosen === null ? null : (known.find((one) => one.item.id === chosen) ?? null);
 

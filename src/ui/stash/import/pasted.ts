@@ -1,11 +1,9 @@
 import { create } from "zustand";
-import { go, withAddressValue } from "../../app/navigate.ts";
+import { go } from "../../app/navigate.ts";
+import { otherAddress } from "../item-link.tsx";
 
 /** A table that was pasted where one thing is written, on its way to be read as a list. */
 const usePasted = create<Readonly<{ text: string | null }>>(() => ({ text: null }));
-
-/** The place where lists are brought in. */
-export const bringAddress = (): string => withAddressValue("bring", "list");
 
 /** Whether a text is cells copied from a spreadsheet: tabs between them, and more lines than one. */
 export const isTable = (text: string): boolean =>
@@ -14,7 +12,7 @@ export const isTable = (text: string): boolean =>
 /** Takes a pasted table to where lists are brought in. */
 export function bringPasted(text: string): void {
   usePasted.setState({ text });
-  go(bringAddress());
+  go(otherAddress("bring", "list"));
 }
 
 /** The pasted table, once: whoever takes it has it. */

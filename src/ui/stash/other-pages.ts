@@ -1,0 +1,46 @@
+import { type ComponentType, type LazyExoticComponent, lazy, useMemo } from "react";
+import type { Act } from "../app/acts.ts";
+import { go, useQuery } from "../app/navigate.ts";
+import { actWords } from "../words/acts.ts";
+import { stashWords } from "../words/stash.ts";
+import { otherAddress } from "./item-link.tsx";
+
+type Other = Readonly<{
+  /** The word of the query that asks for it, and its value where none is chosen. */
+  word: string;
+  value: string;
+  /** What the search field calls it, and what else it is looked for by. */
+  name: string;
+  also?: string;
+  Page: LazyExoticComponent<ComponentType>;
+}>;
+
+const page = (load: () => Promise<ComponentType>) => lazy(async () => ({ default: await load() }));
+
+/** What else is done at the stash's address; each loads when it is asked for. */
+const others: readonly Other[] = [
+  {
+    word: "bring",
+    value: "list",
+    name: actWords.bringIn,
+    also: actWords.bringInAlso,
+    Page: page(async () => (await import("./import/bring-page.tsx")).BringPage),
+  },
+];
+
+/** The acts that lead to these pages, for the search field. */
+export const otherActs: readonly Act[] = others.map(({ word, value, name, also }) => ({
+  name,
+  fact: stashWords.title,
+  ...(also === undefined ? {} : { also }),
+  run: () => go(otherAddress(word, value)),
+}));
+
+/** The page that the address asks for in place of the stash itself; null is the stash. */
+export function useOtherPage(): LazyExoticComponent<ComponentType> | null {
+  const query = useQuery();
+  return useMemo(() => {
+    const asked = new URLSearchParams(query);
+    return others.find(({ word }) => asked.has(word))?.Page ?? null;
+  }, [query]);
+}
