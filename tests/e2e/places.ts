@@ -11,6 +11,7 @@ export const plainPlaces: readonly string[] = [
   ),
   "/stash?view=list",
   "/stash?bring=list",
+  "/stash?kin=all",
 ];
 
 type Records = Pick<Workbook, "kits" | "stash" | "remakes">;

@@ -11,6 +11,7 @@ export { foldText } from "./fold.ts";
 export { gradeRank } from "./grade.ts";
 export { gtin14, gtinCheckDigit, isGtin } from "./gtin.ts";
 export { type Identity, identityOf, sameIdentity, sameProduct } from "./identity.ts";
+export { type KinSide, sidesOf } from "./kin.ts";
 export { type SheetMm, sheetMm } from "./paper.ts";
 export * from "./read/index.ts";
 export { type Relation, type Relations, relationsOf } from "./relations.ts";

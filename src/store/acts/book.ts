@@ -17,7 +17,9 @@ export const editHome = (path: Path, value: unknown): ActDraft =>
 export const setWeight = (family: string, trait: string, weight: number | undefined): ActDraft =>
   act(words.setWeight(trait, family), set("book", "book", ["weights", family, trait], weight));
 
-export const addKinship = (kinship: Kinship): ActDraft => act(words.addKinship, put("kinships", kinship));
+/** Links products, or whole lines: one kinship, or a list of them as one act. */
+export const addKinships = (kinships: readonly Kinship[]): ActDraft =>
+  act(words.addKinships(kinships.length), ...kinships.map((kinship) => put("kinships", kinship)));
 
 export const editKinship = (kinship: Kinship, path: Path, value: unknown): ActDraft =>
   act(change(path, words.kinship), set("kinships", kinship.id, path, value));

@@ -84,7 +84,7 @@ export const storeWords = {
 
   nameBook: (name: string) => `Name the workbook ${name}`,
   setWeight: (trait: string, family: string) => `Change how much ${trait} counts for ${family}`,
-  addKinship: "Link two products",
+  addKinships: (count: number) => (count === 1 ? "Link two products" : `Link ${count} pairs of products`),
   kinship: "a link of two products",
   removeKinship: "Unlink two products",
   addPhoto: "Add a photo",

@@ -74,7 +74,8 @@ export const storeWords: typeof en = {
 
   nameBook: (name) => `Döp arbetsboken till ${name}`,
   setWeight: (trait, family) => `Ändra hur mycket ${trait} räknas för ${family}`,
-  addKinship: "Koppla ihop två produkter",
+  addKinships: (count: number) =>
+    count === 1 ? "Koppla ihop två produkter" : `Koppla ihop ${count} par produkter`,
   kinship: "en koppling mellan två produkter",
   removeKinship: "Koppla isär två produkter",
   addPhoto: "Lägg till ett foto",

@@ -6,9 +6,10 @@ import { useOffer } from "./acts.ts";
  * The form for a new thing, asked for with its button or by name from the search field; once closed, the focus
  * is back at the button.
  * @param name what the search field calls it; null while it cannot be done
+ * @param isOpen whether it is asked for by the address already
  */
-export function useAdding(name: string | null) {
-  const [asked, setAsked] = useState(0);
+export function useAdding(name: string | null, isOpen = false) {
+  const [asked, setAsked] = useState(isOpen ? 1 : 0);
   const open = useCallback(() => setAsked((before) => before + 1), []);
   const close = useCallback(() => setAsked(0), []);
   useOffer(useMemo(() => (name === null ? [] : [{ name, run: open }]), [name, open]));

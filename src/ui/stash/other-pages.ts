@@ -26,6 +26,13 @@ const others: readonly Other[] = [
     also: actWords.bringInAlso,
     Page: page(async () => (await import("./import/bring-page.tsx")).BringPage),
   },
+  {
+    word: "kin",
+    value: "all",
+    name: actWords.kin,
+    also: actWords.kinAlso,
+    Page: page(async () => (await import("./kin/kin-page.tsx")).KinPage),
+  },
 ];
 
 /** The acts that lead to these pages, for the search field. */

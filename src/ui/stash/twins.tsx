@@ -1,3 +1,4 @@
+import { lazy, Suspense } from "react";
 import type { StashItem } from "../../engine/supply/index.ts";
 import { useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
@@ -9,6 +10,8 @@ import styles from "./twins.module.css";
 import { addTwin, removeTwin, twinOptions, twinsOf } from "./view/twins.ts";
 
 const words = stashWords.item;
+
+const Kin = lazy(() => import("./kin/kin-of-item.tsx").then((module) => ({ default: module.KinOfItem })));
 
 /** The same product under other labels, of those on the shelf. */
 export function Twins({ item }: Readonly<{ item: StashItem }>) {
@@ -38,6 +41,9 @@ export function Twins({ item }: Readonly<{ item: StashItem }>) {
         options={twinOptions(item, stash)}
         onValue={(other) => other !== null && void doAct(addTwin(item, other), null)}
       />
+      <Suspense fallback={null}>
+        <Kin item={item} />
+      </Suspense>
     </fieldset>
   );
 }

@@ -4,7 +4,9 @@
  */
 export { ColourCode } from "./colour-field.tsx";
 export { KeptField, readNeeded, readText, readWhole } from "./kept-field.tsx";
+export { OfferedField } from "./offered-field.tsx";
 export { SupplyForm } from "./supply-form.tsx";
 export { TraitInputField } from "./trait-input.tsx";
+export { type Offers, offersIn } from "./view/offers.ts";
 export { readNumber, readSize } from "./view/read-trait.ts";
 export { traitField } from "./view/trait-fields.ts";

@@ -1,12 +1,15 @@
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { families, isGtin, lightfastness, type Supply } from "../../engine/supply/index.ts";
+import { useBook } from "../../store/index.ts";
 import { Button, FieldRow, Select } from "../parts/index.ts";
 import { supplyWords as words } from "../words/supply.ts";
 import { ColourFields } from "./colour-field.tsx";
 import { KeptField, readNeeded, readText } from "./kept-field.tsx";
+import { OfferedField } from "./offered-field.tsx";
 import styles from "./supply-form.module.css";
 import { OneOf, TraitInputField } from "./trait-input.tsx";
 import { asFamily } from "./view/change-family.ts";
+import { type Offers, offersIn } from "./view/offers.ts";
 import type { Read } from "./view/read-trait.ts";
 import { hasColour, traitFields } from "./view/trait-fields.ts";
 
@@ -23,9 +26,11 @@ type Props = Readonly<{
 
 /** Every field of a supply of any family. It keeps nothing itself: the caller does, field by field. */
 export function SupplyForm({ supply, onChange, children }: Props) {
+  const book = useBook((state) => state.book);
+  const offers = useMemo(() => offersIn(book), [book]);
   return (
     <div className={styles.form}>
-      <Named supply={supply} onChange={onChange} />
+      <Named supply={supply} offers={offers} onChange={onChange} />
       <FieldRow>
         {(hasColour(supply.family) || supply.colour) && (
           <ColourFields colour={supply.colour} onColour={(colour) => onChange(["colour"], colour)} />
@@ -35,6 +40,7 @@ export function SupplyForm({ supply, onChange, children }: Props) {
             key={`${supply.family} ${field.trait}`}
             field={field}
             value={supply.traits?.[field.trait]}
+            likely={offers.likely(supply, field.trait)}
             onValue={(value) => onChange(["traits", field.trait], value)}
           />
         ))}
@@ -47,7 +53,7 @@ export function SupplyForm({ supply, onChange, children }: Props) {
 
 const familyOptions = families.map((value) => ({ value, label: words.families[value] }));
 
-function Named({ supply, onChange }: Props) {
+function Named({ supply, offers, onChange }: Props & Readonly<{ offers: Offers }>) {
   return (
     <FieldRow>
       <Select
@@ -62,15 +68,25 @@ function Named({ supply, onChange }: Props) {
         read={readNeeded(words.nameMissing)}
         onKeep={(name) => onChange(["name"], name)}
       />
-      <Text supply={supply} onChange={onChange} field="maker" />
-      <Text supply={supply} onChange={onChange} field="line" />
+      <OfferedField
+        label={words.maker}
+        value={supply.maker}
+        offers={offers.makers}
+        onKeep={(maker) => onChange(["maker"], maker)}
+      />
+      <OfferedField
+        label={words.line}
+        value={supply.line}
+        offers={offers.linesOf(supply.maker ?? "")}
+        onKeep={(line) => onChange(["line"], line)}
+      />
     </FieldRow>
   );
 }
 
 type TextProps = Props &
   Readonly<{
-    field: "maker" | "line" | "code" | "gtin" | "safety";
+    field: "code" | "gtin" | "safety";
     read?: (text: string) => Read<string>;
   }>;
 

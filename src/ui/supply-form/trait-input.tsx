@@ -1,5 +1,5 @@
 import { sizeWords } from "../../engine/supply/index.ts";
-import { Select, Tick } from "../parts/index.ts";
+import { Button, Select, Tick } from "../parts/index.ts";
 import { format } from "../words/index.ts";
 import { supplyWords as words } from "../words/supply.ts";
 import { KeptField } from "./kept-field.tsx";
@@ -10,6 +10,8 @@ import type { TraitField } from "./view/trait-fields.ts";
 type Props = Readonly<{
   field: TraitField;
   value: unknown;
+  /** What the others of its line mostly are, and how many: offered while nothing is said. */
+  likely?: Readonly<{ value: unknown; count: number }> | null;
   onValue: (value: unknown) => void;
 }>;
 
@@ -24,8 +26,22 @@ function sizeText(value: unknown): string {
   return short === undefined || long === undefined ? "" : sizeWords([short, long], print);
 }
 
-/** The field of one trait, in the way its kind is filled in. */
-export function TraitInputField({ field, value, onValue }: Props) {
+/** The field of one trait, in the way its kind is filled in, and what it is likely to be. */
+export function TraitInputField({ likely = null, ...props }: Props) {
+  const { field, value, onValue } = props;
+  if (!likely || (value !== undefined && value !== null)) return <TraitControl {...props} />;
+  return (
+    <div>
+      <TraitControl {...props} />
+      <Button kind="quiet" onClick={() => onValue(likely.value)}>
+        {words.asOthers(valueText(field, likely.value), format.count(likely.count))}
+        <span className="visually-hidden">{words.asOthersOf(field.label)}</span>
+      </Button>
+    </div>
+  );
+}
+
+function TraitControl({ field, value, onValue }: Omit<Props, "likely">) {
   const { input, label, unit } = field;
   switch (input.kind) {
     case "word":
@@ -66,6 +82,18 @@ export function TraitInputField({ field, value, onValue }: Props) {
         />
       );
   }
+}
+
+/** A trait's value as the form would show it: "14 ml", "opaque", "PB29, PY35". */
+function valueText({ input, unit }: TraitField, value: unknown): string {
+  const wordOf = (word: string) =>
+    (input.kind === "word" || input.kind === "words"
+      ? input.options.find((option) => option.value === word)?.label
+      : null) ?? word;
+  if (typeof value === "number") return [print(value), unit].filter(Boolean).join(" ");
+  if (typeof value === "boolean") return value ? words.yes : words.no;
+  if (input.kind === "size") return sizeText(value);
+  return typeof value === "string" ? wordOf(value) : listOf(value).map(wordOf).join(", ");
 }
 
 type OneOfProps = Readonly<{

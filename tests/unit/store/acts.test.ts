@@ -265,7 +265,12 @@ describe("an act", () => {
       acts.setWeight("marker", "colour", 5),
       { weights: { marker: { colour: 5 } } },
     ],
-    ["Link two products", acts.addKinship({ id: "kj" }), { kinships: [{}, { id: "kj" }] }],
+    ["Link two products", acts.addKinships([{ id: "kj" }]), { kinships: [{}, { id: "kj" }] }],
+    [
+      "Link 2 pairs of products",
+      acts.addKinships([{ id: "kj" }, { id: "kl" }]),
+      { kinships: [{}, { id: "kj" }, { id: "kl" }] },
+    ],
     [
       "Change the sure of a link of two products",
       acts.editKinship(kinship, ["sure"], "told"),

@@ -26,12 +26,13 @@ it.each([
 });
 
 it("knows the verb of every act that the store names in Swedish", () => {
-  const { bringBack, removeSample, addKinship, removeKinship, addPhoto, addRequest, addLogEntry } =
+  const { bringBack, removeSample, addKinships, removeKinship, addPhoto, addRequest, addLogEntry } =
     storeWords;
   const labels = [
     bringBack,
     removeSample,
-    addKinship,
+    addKinships(1),
+    addKinships(2),
     removeKinship,
     addPhoto,
     addRequest,

@@ -49,6 +49,8 @@ export const supplyWords = {
   colourReads: (name: string) => `reads as ${name}`,
   measured: "measured from a photo",
 
+  asOthers: (value: string, count: string) => `${value}, as ${count} others of this line`,
+  asOthersOf: (trait: string) => `: ${trait}`,
   notSaid: "not said",
   yes: "yes",
   no: "no",

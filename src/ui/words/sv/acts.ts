@@ -5,6 +5,8 @@ export const actWords: typeof en = {
   addToStash: "Lägg till i förrådet",
   bringIn: "Hämta in en lista eller fil",
   bringInAlso: "importera kalkylblad csv excel xlsx ods tsv klistra in en tabell",
+  kin: "Se vad som är samma under annat namn",
+  kinAlso: "tvillingar eget märke släktskap samma färg påfyllning koppla produkter",
   takeUp: "Ta om ett kit",
   addMarket: "Lägg till en marknad",
   addRates: "Skriv in en dags kurser",

@@ -49,6 +49,8 @@ export const supplyWords: typeof en = {
   colourReads: (name) => `läses som ${name}`,
   measured: "mätt ur en bild",
 
+  asOthers: (value, count) => `${value}, som ${count} andra i serien`,
+  asOthersOf: (trait) => `: ${trait}`,
   notSaid: "inte sagt",
   yes: "ja",
   no: "nej",
