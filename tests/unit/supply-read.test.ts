@@ -68,6 +68,7 @@ describe("readLine", () => {
     expect(readLine("  ")).toEqual({
       qty: 1,
       supply: { family: "other", name: "" },
+      price: null,
       pieces: [],
       notSaid: [],
       leftover: [],

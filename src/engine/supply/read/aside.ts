@@ -10,7 +10,7 @@ const currency = "[€$£¥₩₹]|kr|zł|EUR|USD|GBP|SEK|NOK|DKK|ISK|JPY|CHF|CA
 const price = "\\d{1,3}(?:[ .,’]\\d{3})+(?:[.,]\\d{1,2})?|\\d+(?:[.,]\\d{1,2})?";
 const edge = "(?![\\p{L}\\p{N}])";
 
-const prices = new RegExp(
+export const prices = new RegExp(
   [
     `(?<![\\p{L}\\p{N}])(?:${currency})\\.?\\s?(?:${price})(?:[:,.]-)?${edge}`,
     `(?<![\\p{L}\\p{N}])(?<!\\p{N}[.,])(?:${price})(?:[:,.]-|\\s?(?:${currency})${edge}\\.?)`,

@@ -6,7 +6,8 @@ import type { Voice } from "./voice.ts";
 
 const coloured: readonly Family[] = ["marker", "liner", "colour-pencil", "paint", "ink", "pastel"];
 
-const mayHaveColour = (family: Family): boolean => hasColour(family) || family === "paper";
+const mayHaveColour = (family: Family): boolean =>
+  hasColour(family) || family === "paper" || family === "graphite";
 
 /** Whether things of this family are told apart by their colour. */
 export const hasColour = (family: Family): boolean => coloured.includes(family);
@@ -61,6 +62,9 @@ const capitalWords = /^\p{Lu}[\p{L}'’-]*(?:\s+\p{Lu}[\p{L}'’-]*){1,2}$/u;
 /** Where the kind is named, and the words that are no colours. */
 type Where = Readonly<{ after: number; noColours: ReadonlySet<string> }>;
 
+/** Small words that no colour's name has before its colour: "kind of black". */
+const before = /^.*\s(?:of|in|with|av|i|med)\s+/iu;
+
 function namedIn(run: Run, { after }: Where): Run | null {
   if (run.start >= after && capitalWords.test(run.text)) return run;
   const words = (run.start === 0 && firstWords.exec(run.text)?.[1]) || smallWords.exec(run.text)?.[1];
@@ -83,7 +87,8 @@ function withoutOthers(run: Run, { noColours }: Where): Run | null {
 function colourIn(run: Run, where: Where): Run | null {
   const known = knownIn(run);
   const written = namedIn(run, where);
-  const named = written && withoutOthers(written, where);
+  const own = written && part(written, before.exec(written.text)?.[0].length ?? 0, written.text.length);
+  const named = own && withoutOthers(own, where);
   // Unknown words with capitals are as likely a maker: they stay in the name.
   if (!named || (!known && capitalWords.test(named.text))) return known;
   return known && !(named.start <= known.start && known.end <= named.end) ? known : named;
@@ -105,6 +110,9 @@ export function readColourName(
   if (!mayHaveColour(family)) return null;
   const found = runs.flatMap((run) => colourIn(run, { after, noColours }) ?? []);
   const candidates = hasColour(family) ? found : found.filter(isKnown);
+  // Of several colours none is the one: "3 pastels: ochre, moss, slate".
+  if (new Set(candidates.filter(isKnown).map(({ text }) => plainColour(text.toLowerCase()))).size > 1)
+    return null;
   const best = candidates.find(isKnown) ?? candidates.find((run) => run.start >= after) ?? candidates[0];
   if (!best) return null;
   const name = plainColour(best.text.toLowerCase().replace(/\s+/g, " "));

@@ -5,13 +5,21 @@ import { familyByMeasure, readMeasures } from "./measures.ts";
 import { literal, matches, overlaps, type Span, whole } from "./phrase.ts";
 import { type Found, found } from "./piece.ts";
 import { readPounds } from "./pounds.ts";
+import { readPrice } from "./price.ts";
 import { readQuantity } from "./quantity.ts";
 import { type Run, restOf, trimsFor } from "./rest.ts";
-import { headPiece, type Named, readHead, readTraits } from "./traits.ts";
+import { asColoured, headPiece, type Named, readAgain, readHead, readTraits } from "./traits.ts";
 import { type Voice, voices } from "./voice.ts";
 
-/** Names that the caller knows and a table of words cannot: the makers and lines of the workbook. */
-export type KnownNames = Readonly<{ makers?: readonly string[]; lines?: readonly string[] }>;
+/**
+ * Names that the caller knows and a table of words cannot: the makers and lines of the workbook. `prices`: whether a
+ * price is looked for; without it one stays in the name like all that is not understood.
+ */
+export type KnownNames = Readonly<{
+  makers?: readonly string[];
+  lines?: readonly string[];
+  prices?: boolean;
+}>;
 
 const longestFirst = (a: string, b: string) => b.length - a.length || (a < b ? -1 : 1);
 
@@ -55,10 +63,11 @@ const spansFree = (spans: readonly Span[], taken: readonly Span[]): readonly Spa
 export function readPieces(text: string, known: KnownNames, voice: Voice): Draft {
   const { words, says } = voice;
   const names = readNames(text, known, voice);
-  const figures = spansFree(figuresAside(text, voice), names);
+  const price = known.prices ? readPrice(text, says, names) : null;
+  const figures = spansFree(figuresAside(text, voice), price ? [...names, price] : names);
   // A line's own name may say the kind ("Strand gouache"): it tells the family, and stays one piece.
   const makers = names.filter(({ field }) => field === "maker");
-  const hit = readHead(text, words, makers);
+  const hit = asColoured(text, readHead(text, words, makers));
   const head = hit && headPiece(hit, says);
   const family = hit?.kind.family ?? familyByMeasure(text, says, figures) ?? "other";
   const steps: readonly Step[] = [
@@ -67,7 +76,7 @@ export function readPieces(text: string, known: KnownNames, voice: Voice): Draft
     (taken) => readTraits(text, family, voice, taken, figures),
     (taken) => (family === "paper" ? readPounds(text, says, taken, figures) : []),
   ];
-  const pieces = [...names];
+  const pieces = price ? [...names, price] : [...names];
   const take = (step: Step) => pieces.push(...step(pieces).filter((piece) => piece !== null));
   steps.forEach(take);
   const aside = [...figures, ...measuresAside(text, [...pieces, ...figures])];
@@ -76,6 +85,7 @@ export function readPieces(text: string, known: KnownNames, voice: Voice): Draft
     const runs = restOf(text, [...taken, ...aside], trims[voice.language]);
     return [readColourName(runs, family, hit ? hit.match.index : 0, voice)];
   });
+  take((taken) => readAgain(text, family, voice, taken, aside));
   return { family, head: hit, pieces: pieces.toSorted((a, b) => a.start - b.start), aside };
 }
 

@@ -14,3 +14,4 @@ export type { KnownNames } from "./draft.ts";
 export { type LineReading, readLine } from "./line.ts";
 export { readLines } from "./lines.ts";
 export type { Piece } from "./piece.ts";
+export type { WrittenPrice } from "./price.ts";

@@ -7,14 +7,18 @@ import { hexOfWord } from "./colour-words.ts";
 import { type Draft, type KnownNames, leftIn, readPieces } from "./draft.ts";
 import { composeName, spokenName } from "./name.ts";
 import { type Found, isList, type Piece } from "./piece.ts";
+import { isPrice, type WrittenPrice } from "./price.ts";
 import type { Run } from "./rest.ts";
 import type { Says } from "./says/index.ts";
-import { voices } from "./voice.ts";
+import { spelt } from "./spelling.ts";
+import { type Voice, voices } from "./voice.ts";
 
 /** A written line, read: what it stands for, where each part of that stands in it, and what is not in it. */
 export type LineReading = Readonly<{
   qty: number;
   supply: Supply;
+  /** What it is said to cost, where prices were to be looked for. */
+  price: WrittenPrice | null;
   /** In the order they stand in the line; they never overlap. */
   pieces: readonly Piece[];
   /** What the line could have said and did not, in words for the screen. */
@@ -114,6 +118,7 @@ const longestLine = 1000;
 const unread = (text: string): LineReading => ({
   qty: 1,
   supply: { family: "other", name: spokenName(text) },
+  price: null,
   pieces: [],
   notSaid: [],
   leftover: [text.trim()],
@@ -127,6 +132,18 @@ const moved =
     end: piece.end + offset,
   });
 
+/** A line taken apart as it is mostly spelt, each piece where it stands as it was written. */
+function readDraft(text: string, known: KnownNames, voice: Voice): Draft {
+  const { text: right, back } = spelt(text);
+  const draft = readPieces(right, known, voice);
+  if (right === text) return draft;
+  const pieces = draft.pieces.map((piece) => {
+    const span = back(piece);
+    return { ...piece, ...span, text: text.slice(span.start, span.end) };
+  });
+  return { ...draft, pieces, aside: draft.aside.map(back) };
+}
+
 /**
  * Reads one line as people write it: "2 gouache tubes moss 15 ml". A bullet or number that lists it is no part of it.
  * @param known makers and lines to look out for; without them such words are left over
@@ -138,7 +155,7 @@ export function readLine(line: string, known: KnownNames = {}, language: Languag
   if (line.length > longestLine) return unread(line);
   const voice = voices[language];
   const text = withoutBullet(line);
-  const draft = readPieces(text, known, voice);
+  const draft = readDraft(text, known, voice);
   const values = valuesOf(draft);
   const rest = leftIn(text, draft, voice);
   const traits = traitsOf(values);
@@ -152,9 +169,11 @@ export function readLine(line: string, known: KnownNames = {}, language: Languag
     ...(traits.size > 0 ? { traits: Object.fromEntries(traits) } : {}),
   });
   const qty = values.get("qty");
+  const price = values.get("price");
   return {
     qty: typeof qty === "number" ? qty : 1,
     supply,
+    price: isPrice(price) ? price : null,
     pieces: draft.pieces.map(moved(line.length - text.length)),
     notSaid: notSaid(draft.family, values, voice.says),
     leftover: rest.map((run) => run.text),

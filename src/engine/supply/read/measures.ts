@@ -91,14 +91,17 @@ const rules: readonly Rule[] = [
     field: "traits.sheets",
     families: paper,
     pattern: whole(
-      `(?<!\\d[.,])(\\d+)(?:\\s*-?\\s*(?:${sheetWords})|(?=\\s+(?:${looseWords})\\s+(?:${sheetWords})(?!\\p{L})))`,
+      `(?<!\\d[.,])(\\d+)(?:\\s*-?\\s*(?:${sheetWords})|(?=\\s+(?:${looseWords})\\s+(?:${sheetWords})(?!\\p{L})))|(?<=(?<!\\d\\s*|\\d\\s+(?:${looseWords})\\s+)(?:${sheetWords})\\s*:?\\s*)(\\d+)(?!\\s*(?:[x×.,]|${unit}|g))`,
     ),
-    read: ([, count], says) => measure(Number(count), says.sheets(Number(count)), mostSheets),
+    read: ([, count, after], says) =>
+      measure(Number(count ?? after), says.sheets(Number(count ?? after)), mostSheets),
   },
   {
     field: "traits.ml",
     families: ["paint", "ink"],
-    pattern: whole(`${number}\\s*(ml|cl|dl|millilit(?:re|er)s?)`),
+    pattern: whole(
+      `${number}\\s*(ml|cl|dl|millilit(?:re|er)s?|(?:us\\s+)?fl(?:uid)?\\.?\\s*(?:oz|ounces?)|oz|ounces?)`,
+    ),
     read: ([, written, name], says) => {
       const ml = Math.round(toNumber(written) * mlPer(name) * 100) / 100;
       return measure(ml, `${says.figure(ml)} ml`);
@@ -151,7 +154,14 @@ const rules: readonly Rule[] = [
 const pigmentName = (written: string): string =>
   written.slice(0, 2).toUpperCase() + written.slice(2).toLowerCase();
 
-const mlPer = (name: string | undefined): number => ({ cl: 10, dl: 100 })[name?.toLowerCase() ?? ""] ?? 1;
+/** Packs of ink and paint mean the US fluid ounce, 29.5735 ml (NIST Handbook 44, appendix C): the trade's, no source. */
+const mlPerOunce = 29.5735;
+
+function mlPer(name: string | undefined): number {
+  const word = name?.toLowerCase() ?? "";
+  if (/oz|ounce/.test(word)) return mlPerOunce;
+  return { cl: 10, dl: 100 }[word] ?? 1;
+}
 
 function readRule(text: string, rule: Rule, says: Says, taken: readonly Span[]): readonly Found[] {
   return matches(text, rule.pattern, taken).flatMap((match) => {

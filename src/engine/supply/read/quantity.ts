@@ -97,7 +97,9 @@ function rulesOf(words: CountWords): readonly Rule[] {
       `(?<=^[\\s|(]*)${number}(?:\\s*\\(\\d{1,4}\\))?(?=\\s+[\\p{L}\\d.(“"#]|\\s*[,|\\t]\\s*\\p{L})(?!\\s+(?:${words.inOne})\\s+\\d)`,
       atStart,
     ),
-    rule(`(?<=(?:[,;:(|\\t]|${words.packs})\\s*)${number}(?=\\s)`, beforePlural),
+    rule(`(?<!~\\s*|(?:${words.inOne})\\s+)${clear}${number}(?=\\s)`, beforePlural),
+    rule(`(?<=[-–—,(|]\\s*)${number}(?=\\s+(?:${words.holders})(?![\\p{L}\\p{N}]))`, simple),
+    rule("(?<=\\()(1)(?=\\)\\s*$)", simple),
   ];
 }
 
@@ -119,6 +121,7 @@ export function readQuantity(
   const line: Line = { text, taken, words: words.counts };
   for (const { pattern, count } of rules[language]) {
     for (const match of matches(text, pattern, [...taken, ...aside])) {
+      if (/^0\d/.test(match[1] ?? "")) continue; // "05 fineliner" is a width or a number, and no count
       const value = count(match, line);
       if (value !== null && value >= 1) return found(match, "qty", value, says.quantity(value));
     }

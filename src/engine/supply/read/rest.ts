@@ -4,7 +4,7 @@ import type { Vocabulary } from "./vocabulary.ts";
 /** A stretch that nothing has read, trimmed of the small words that only join others. */
 export type Run = Readonly<Span & { text: string }>;
 
-const ends = "[\\s&|·•:;,.!?()\\[\\]{}“”„‘’«»'–—-]|…";
+const ends = "[\\s&|·•:;,.!?()\\[\\]{}“”„‘’«»'–—-]|…|\\p{Extended_Pictographic}|\\uFE0F|\\u200D";
 
 type Trims = Readonly<{ leading: RegExp; trailing: RegExp; marks: RegExp }>;
 

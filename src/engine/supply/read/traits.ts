@@ -1,5 +1,6 @@
 import type { Family } from "../traits.ts";
-import type { Kind, Sets } from "./kinds.ts";
+import { hexOfWord } from "./colour-words.ts";
+import { type Kind, kinds, type Sets } from "./kinds.ts";
 import { matches, overlaps, type Span } from "./phrase.ts";
 import { type Found, found, isList, traitField } from "./piece.ts";
 import type { Says } from "./says/index.ts";
@@ -15,6 +16,21 @@ export function readHead(text: string, { heads }: Vocabulary, taken: readonly Sp
     if (match) return { kind, sets: { ...kind.sets, ...tells }, match };
   }
   return null;
+}
+
+/** Greys are pencils of graphite as well, and so is whatever has a grade. */
+const greys = /^(?:(?:dark|light|pale|mid)?gr[ea]y|black|white|silver|charcoal|slate|lead)$/i;
+const grade = /(?<![\p{L}\p{N}])(?:(?:10|[2-9])\s?[hb]|hb)(?![\p{L}\p{N}])/iu;
+
+/** A pencil of which a colour is said, and no grade, is a colour pencil: "water soluble pencil, indigo". */
+export function asColoured(text: string, named: Named | null): Named | null {
+  if (named?.kind !== kinds.pencil || grade.test(text)) return named;
+  const isColoured = [...text.matchAll(/\p{L}+/gu)].some(
+    ([word]) => hexOfWord(word) !== null && !greys.test(word),
+  );
+  return isColoured && /^p/i.test(named.match[0])
+    ? { ...named, kind: kinds["colour-pencil"], sets: {} }
+    : named;
 }
 
 const isText = (value: unknown): value is string => typeof value === "string";
@@ -65,5 +81,38 @@ export function readTraits(
     const open = isList(hit.field) || ![...taken, ...all].some((piece) => piece.field === hit.field);
     if (clear && open) all.push(hit);
   }
+  return all;
+}
+
+/** "2 nibs" are two more things, and "colour:" only says what comes next. */
+const isOfItsOwn = (text: string, { index, 0: word }: RegExpExecArray): boolean =>
+  /\d\s*$/.test(text.slice(0, index)) || /^\s*:/.test(text.slice(index + word.length));
+
+/** What a line says once more: "kneadable putty rubber", "tracing paper pad". It belongs to what was understood. */
+export function readAgain(
+  text: string,
+  family: Family,
+  { words, says }: Voice,
+  taken: readonly Found[],
+  aside: readonly Span[],
+): readonly Found[] {
+  const values = new Map(taken.map(({ field, value }) => [field, value]));
+  const isKnown = ([trait, value]: readonly [string, unknown]): boolean =>
+    values.get(traitField(trait)) === value;
+  const again = words.heads.filter(
+    ({ kind, tells }) =>
+      kind.family === family && !kind.called && Object.entries({ ...kind.sets, ...tells }).every(isKnown),
+  );
+  const told = (words.told.get(family) ?? []).filter(({ trait, value }) => isKnown([trait, value]));
+  const all: Found[] = [];
+  const take = (pattern: RegExp, field: string, value: unknown, reads: string) =>
+    all.push(
+      ...matches(text, pattern, [...taken, ...aside, ...all])
+        .filter((match) => !isOfItsOwn(text, match))
+        .map((match) => found(match, field, value, reads)),
+    );
+  for (const { trait, value, pattern } of told)
+    take(pattern, traitField(trait), value, say(family, trait, value, says));
+  for (const { pattern } of again) take(pattern, "family", family, says.families[family]);
   return all;
 }

@@ -19,6 +19,7 @@ export type CountWords = Readonly<{
   packs: string;
   of: string;
   pieces: string;
+  holders: string;
   quantity: string;
   inOne: string;
   plural: string;
@@ -125,13 +126,18 @@ function vocabularyOf(language: Language): Vocabulary {
       packs: pooled(({ packs }) => packs),
       of: pooled(({ of }) => of),
       pieces: pooled(({ pieces }) => pieces),
+      holders: pooled(({ holders }) => holders),
       quantity: pooled(({ quantity }) => quantity),
       inOne: pooled(({ inOne }) => inOne),
       plural: all.map(({ wording }) => wording.plural).join("|"),
     },
     joiners: all.flatMap(({ wording, has }) => listed(wording.joiners).filter(has)),
     noColours: new Set(
-      all.flatMap(({ wording, has }) => listed(`${wording.noColours}, ${wording.joiners}`).filter(has)),
+      all.flatMap(({ wording, has }) =>
+        listed(`${wording.noColours}, ${wording.joiners}, ${Object.keys(wording.numbers).join(", ")}`).filter(
+          has,
+        ),
+      ),
     ),
     size: choice(all, ({ size }) => size),
     label: choice(all, ({ label }) => label),

@@ -63,6 +63,7 @@ export const inEnglish: Says = {
   pigment: (name) => `pigment ${name}`,
   lightfast: (rating) => `lightfastness ${rating}`,
   pounds: (gsm) => `${gsm} g/m² in watercolour paper`,
+  price: (written) => `price: ${written}`,
   called: {
     sketchbook: "Sketchbook",
     postcards: "Postcards",

@@ -28,6 +28,7 @@ export type Says = Readonly<{
   lightfast: (rating: string) => string;
   /** Weight of watercolour paper that was written in pounds. */
   pounds: (gsm: number) => string;
+  price: (written: string) => string;
   called: Readonly<Record<Called, string>>;
   /** What a supply is called by its traits: by what sets it apart, and only then by its kind. */
   names: Readonly<Record<Family, (word: Word) => string>>;

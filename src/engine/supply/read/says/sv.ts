@@ -147,6 +147,7 @@ export const inSwedish: Says = {
   pigment: (name) => `pigment ${name}`,
   lightfast: (rating) => `ljusäkthet ${rating}`,
   pounds: (gsm) => `${gsm} g/m² i akvarellpapper`,
+  price: (written) => `pris: ${written}`,
   called: {
     sketchbook: "Skissbok",
     postcards: "Vykort",

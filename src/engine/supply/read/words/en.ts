@@ -64,7 +64,7 @@ export const english: Wording = {
     pastel: "pastel",
     "liner-brush": "liner brush, rigger brush, rigger",
     "water-brush": "water brush, waterbrush",
-    brush: "paint brush, paintbrush, brush",
+    brush: "paint brush, paintbrush, brush, shader",
     "gel-pen": "gel pen, gel liner",
     ballpoint: "ballpoint pen, ballpoint",
     "dip-pen": "dip pen",
@@ -75,7 +75,7 @@ export const english: Wording = {
     filbert: "filbert",
     ink: "drawing ink, india ink, indian ink, ink",
     gouache: "gouache, guache, goauche, gauche, gouasche",
-    watercolour: `watercolour paint, watercolor paint, watercolour, watercolor, aquarelle, watercolur, watercolours,
+    watercolour: `watercolour paint, watercolor paint, watercolour, w/c, wc, watercolor, aquarelle, watercolur, watercolours,
       watercolors`,
     acrylic: "acrylic paint, acrylic, acryllic, acrylics",
     oil: "oil paint, oil colour, oil color",
@@ -91,7 +91,7 @@ export const english: Wording = {
       base: {
         alcohol: "alcohol based, alcohol ink, alcohol",
         "water-dye": "water based dye, water dye, dye",
-        "water-pigment": "water based pigment, water pigment, pigment",
+        "water-pigment": "water based pigment, water pigment, pigment ink, pigment",
         acrylic: "acrylic",
         oil: "oil based, oil",
         chalk: "liquid chalk, chalk",
@@ -139,7 +139,7 @@ export const english: Wording = {
     },
     paint: {
       medium: {
-        watercolour: "watercolour, watercolor, watercolur",
+        watercolour: "watercolour, watercolor, watercolur, w/c, wc",
         gouache: "gouache, guache, goauche",
         acrylic: "acrylic, acryllic",
         oil: "oil",
@@ -186,7 +186,8 @@ export const english: Wording = {
       hair: {
         synthetic: "synthetic hair, synthetic, nylon",
         mixed: "mixed hair",
-        natural: "natural hair, natural, sable, squirrel, goat hair, hog bristle, hog",
+        natural:
+          "natural hair, natural, sable hair, sable, squirrel hair, squirrel, goat hair, hog bristle, hog",
       },
       waterReservoir: { true: "with reservoir, reservoir, water tank" },
     },
@@ -206,7 +207,7 @@ export const english: Wording = {
         layout: "layout",
         cartridge: "cartridge, drawing",
         bristol: "bristol",
-        watercolour: "for watercolour, watercolour, watercolor, watercolur",
+        watercolour: "for watercolour, watercolour, watercolor, watercolur, w/c, wc",
         mixed: "mixed media, multi media, mixed",
         toned: "toned, tinted",
         tracing: "tracing",
@@ -268,6 +269,7 @@ export const english: Wording = {
   packs: "pack, packs, packet, packets, set, sets, box, boxes, tin, tins, bundle, bundles",
   of: "of",
   pieces: "pack, pk, pcs, pc, piece, pieces, ea",
+  holders: "bottle, bottles, jar, jars, tube, tubes, pot, pots, pan, pans, half pan, half pans",
   quantity: "qty, quantity",
   size: "size, sz, no, number",
   label: "colour, color",
@@ -280,6 +282,6 @@ export const english: Wording = {
     mini, jumbo, large, small, medium, big, extra, fine, thin, thick, long, short, half, full, empty, soft, hard, dual,
     twin, stick, sticks, nib, nibs, pan, pans, size, no, number, qty, dozen, few, some, water-based, permanent, based,
     refill, spare, mechanical, drawing, sketching, artist, student, grade, quality, blk, wht, mixed, fl, oz, mm, cm, ml, approx, about, circa, paper,
-    pad, block, book, paint, primary, pen, pens, pencil, pencils, marker, markers, brush, bottle, tube, x`,
+    pad, block, book, paint, primary, width, wide, pen, pens, pencil, pencils, marker, markers, brush, bottle, tube, x`,
   onlyHere: "tub",
 };

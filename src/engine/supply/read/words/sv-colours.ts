@@ -35,7 +35,7 @@ const same = `
   cinnober vermilion, cinnoberröd vermilion, mönja red_lead, alizarinröd alizarin_crimson, karmin carmine, karminröd
   carmine, krapplack madder_lake, krapprosa rose_madder, primärgul
   primary_yellow, venetianskt_rött venetian_red, engelskt_rött english_red, järnoxidröd iron_oxide_red, vandyckbrun
-  van_dyke_brown, van_dyck_brun van_dyke_brown, hudfärg flesh_tint`;
+  van_dyke_brown, van_dyck_brun van_dyke_brown, hudfärg flesh_tint, siena_bränd burnt_sienna, umbra_bränd burnt_umber`;
 
 /** How the last part of a colour word changes with what it is said of: "mossgrönt papper", "svarta pennor". */
 const endings: readonly (readonly [string, readonly string[]])[] = [

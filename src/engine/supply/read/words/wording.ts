@@ -28,6 +28,8 @@ export type Wording = Readonly<{
   packs: string;
   of: string;
   pieces: string;
+  /** What holds one of a thing, so that counting it counts the thing. */
+  holders: string;
   /** What stands before a number that counts. */
   quantity: string;
   /** What stands before a number that counts nothing: a brush's size, a code. */
