@@ -3,10 +3,13 @@ import { useBook } from "../../store/index.ts";
 import type { KitTab } from "../app/route.ts";
 import { ContentsPage } from "./contents/contents-page.tsx";
 import { NoSuchKit } from "./kit-frame.tsx";
-import { PricesPage } from "./prices/prices-page.tsx";
 
 const KitWorth = lazy(() =>
   import("../worth/kit-worth.tsx").then((module) => ({ default: module.KitWorth })),
+);
+
+const PricesPage = lazy(() =>
+  import("./prices/prices-page.tsx").then((module) => ({ default: module.PricesPage })),
 );
 
 /** One kit: its contents, its prices, its worth. */

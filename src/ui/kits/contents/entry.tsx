@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { lazy, Suspense, useMemo } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { useOffer } from "../../app/acts.ts";
 import { hasKeys } from "../../parts/has-keys.ts";
@@ -10,10 +10,11 @@ import { Band } from "../band.tsx";
 import { askedOf } from "../view/entry.ts";
 import { Correct } from "./correct.tsx";
 import styles from "./entry.module.css";
-import { Pasted } from "./pasted.tsx";
 import { SourceFields } from "./source-fields.tsx";
 import { TypedLine } from "./typed-line.tsx";
 import { type EntryState, useEntry } from "./use-entry.ts";
+
+const Pasted = lazy(() => import("./pasted.tsx").then((module) => ({ default: module.Pasted })));
 
 const text = kitsWords.entry;
 
@@ -26,7 +27,9 @@ export function Entry({ kit }: Readonly<{ kit: Kit }>) {
   useOffer(useMemo(() => [{ name: actWords.addLine, run: () => field.current?.focus() }], [field]));
   if (pasted !== null) {
     return (
-      <Pasted kit={kit} text={pasted} known={known} note={note} onNote={setNote} onDone={entry.leaveList} />
+      <Suspense fallback={null}>
+        <Pasted kit={kit} text={pasted} known={known} note={note} onNote={setNote} onDone={entry.leaveList} />
+      </Suspense>
     );
   }
   return (

@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { lazy, Suspense, useId } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { Beside, Button, classes } from "../../parts/index.ts";
 import { Opening } from "../../parts/opening.tsx";
@@ -6,7 +6,10 @@ import { Swatch } from "../../swatch/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import type { LineRow } from "../view/line-rows.ts";
 import styles from "./contents.module.css";
-import { LineEditor } from "./line-editor.tsx";
+
+const LineEditor = lazy(() =>
+  import("./line-editor.tsx").then((module) => ({ default: module.LineEditor })),
+);
 
 const text = kitsWords.contents;
 
@@ -42,7 +45,9 @@ export function LineItem({ kit, row, open, onToggle }: Props) {
       <div id={panel} hidden={!open}>
         {open && (
           <Opening>
-            <LineEditor kit={kit} line={row.line} onGone={onToggle} />
+            <Suspense fallback={null}>
+              <LineEditor kit={kit} line={row.line} onGone={onToggle} />
+            </Suspense>
           </Opening>
         )}
       </div>
