@@ -12,6 +12,7 @@ export const plainPlaces: readonly string[] = [
   "/stash?view=list",
   "/stash?bring=list",
   "/stash?kin=all",
+  "/stash?set=new",
 ];
 
 type Records = Pick<Workbook, "kits" | "stash" | "remakes">;

@@ -9,6 +9,7 @@
  *          common practice, no source.
  * Not here Bytes into tables: `src/work`. What a line of text means: `supply/read`.
  */
+export { readColourSet, type SetColour } from "./colour-set.ts";
 export { type Field, fields, type Mapping, manyTimes } from "./fields.ts";
 export { guessMapping } from "./guess.ts";
 export { understandItems } from "./items.ts";

@@ -131,6 +131,9 @@ export function AddToStash({ asked, onDone }: Props) {
             <ButtonLink kind="quiet" to={otherAddress("bring", "list")}>
               {actWords.bringIn}
             </ButtonLink>
+            <ButtonLink kind="quiet" to={otherAddress("set", "new")}>
+              {actWords.addSet}
+            </ButtonLink>
             <Button kind="quiet" onClick={onDone}>
               {words.done}
             </Button>

@@ -27,6 +27,13 @@ const others: readonly Other[] = [
     Page: page(async () => (await import("./import/bring-page.tsx")).BringPage),
   },
   {
+    word: "set",
+    value: "new",
+    name: actWords.addSet,
+    also: actWords.addSetAlso,
+    Page: page(async () => (await import("./set/set-page.tsx")).SetPage),
+  },
+  {
     word: "kin",
     value: "all",
     name: actWords.kin,

@@ -9,6 +9,7 @@ import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
 import { meanings as meaningsEn, meaningsPage as meaningsPageEn } from "../../../src/ui/words/en/meanings.ts";
 import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
 import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
+import { setWords as setEn } from "../../../src/ui/words/en/set.ts";
 import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
 import { supplyWords as supplyEn } from "../../../src/ui/words/en/supply.ts";
 import { terms as termsEn } from "../../../src/ui/words/en/terms.ts";
@@ -25,6 +26,7 @@ import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
 import { meanings, meaningsPage } from "../../../src/ui/words/sv/meanings.ts";
 import { paletteWords } from "../../../src/ui/words/sv/palette.ts";
 import { remakeWords } from "../../../src/ui/words/sv/remakes.ts";
+import { setWords } from "../../../src/ui/words/sv/set.ts";
 import { stashWords } from "../../../src/ui/words/sv/stash.ts";
 import { supplyWords } from "../../../src/ui/words/sv/supply.ts";
 import { terms } from "../../../src/ui/words/sv/terms.ts";
@@ -44,6 +46,7 @@ export const places = [
   ["meanings", { meanings: meaningsEn, page: meaningsPageEn }, { meanings, page: meaningsPage }],
   ["palette", paletteEn, paletteWords],
   ["remakes", remakesEn, remakeWords],
+  ["set", setEn, setWords],
   ["stash", stashEn, stashWords],
   ["supply", supplyEn, supplyWords],
   ["terms", termsEn, terms],

@@ -4,6 +4,8 @@ export const actWords = {
   addToStash: "Add to the stash",
   bringIn: "Bring in a list or a file",
   bringInAlso: "import a spreadsheet csv excel xlsx ods tsv paste a table",
+  addSet: "Add a whole set of colours",
+  addSetAlso: "paste names codes hex numbers colour chart range",
   kin: "See what is the same under another label",
   kinAlso: "twins own label kinship same colour refill link products",
   takeUp: "Take up a kit",

@@ -5,6 +5,8 @@ export const actWords: typeof en = {
   addToStash: "Lägg till i förrådet",
   bringIn: "Hämta in en lista eller fil",
   bringInAlso: "importera kalkylblad csv excel xlsx ods tsv klistra in en tabell",
+  addSet: "Lägg till en hel uppsättning färger",
+  addSetAlso: "klistra in namn koder hex nummer färgkarta serie",
   kin: "Se vad som är samma under annat namn",
   kinAlso: "tvillingar eget märke släktskap samma färg påfyllning koppla produkter",
   takeUp: "Ta om ett kit",
