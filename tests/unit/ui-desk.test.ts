@@ -119,9 +119,19 @@ describe("prices to look at", () => {
   });
 
   it("hold old rates, and no others", () => {
-    const rates = (today: string) => pricesView(book, today, british).rows.find(({ key }) => key === "rates");
-    expect(rates("2026-05-07")).toBeUndefined(); // seven days old: the engine's own limit
-    expect(rates("2026-05-08")?.fact).toBe("8 days old");
+    // The newest rates are of 30 April 2026; seven days are the engine's own limit.
+    const rates = (valuedOn: string, today = "2026-12-01") =>
+      pricesView(
+        { ...book, kits: [{ id: "k", maker: "M", period: "2026-04", valuedOn }] },
+        today,
+        british,
+      ).rows.find(({ key }) => key === "rates");
+    expect(rates("2026-05-07")).toBeUndefined();
+    expect(rates("2026-05-08")).toMatchObject({
+      name: "Rates of 30 Apr 2026",
+      fact: "8 days before the prices of 8 May 2026",
+    });
+    expect(rates("2026-05-08", "2026-05-07")).toBeUndefined(); // a day to come has no rates yet
   });
 
   it("say where a price is missing", () => {

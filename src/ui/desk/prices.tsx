@@ -26,7 +26,11 @@ export function Prices({ book, today }: Readonly<{ book: Workbook; today: string
           </li>
         ))}
       </ul>
-      {view.more > 0 && <p className={styles.fact}>{words.more(view.more)}</p>}
+      {view.more.count > 0 && view.more.kit !== null && (
+        <p className={styles.row}>
+          <Link to={{ name: "kit", id: view.more.kit, tab: "prices" }}>{words.more(view.more.count)}</Link>
+        </p>
+      )}
     </Section>
   );
 }

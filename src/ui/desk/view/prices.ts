@@ -14,8 +14,11 @@ const words = deskWords.prices;
 /** Something about a price to look at, and the page where it is put right. */
 export type PriceRow = Readonly<{ key: string; kit: string | null; name: string; fact: string }>;
 
-/** `more`: how many lines are not listed. */
-export type PricesView = Readonly<{ rows: readonly PriceRow[]; more: number }>;
+/** `more`: how many lines are not listed, and the kit that the first of them is in. */
+export type PricesView = Readonly<{
+  rows: readonly PriceRow[];
+  more: Readonly<{ count: number; kit: string | null }>;
+}>;
 
 const rowsShown = 5;
 
@@ -51,7 +54,7 @@ function kitRows(book: Workbook, kit: Kit, markets: readonly string[]): readonly
   });
 }
 
-/** The newest table of rates, when it is old; none at all, when more than one currency is in play. */
+/** The newest table of rates, when it is old for the newest day that a kit is valued on; none at all, when more than one currency is in play. */
 function rateRow(book: Workbook, today: string, format: Formatter): readonly PriceRow[] {
   const newest = (book.rates ?? [])
     .map(({ date }) => date)
@@ -63,9 +66,21 @@ function rateRow(book: Workbook, today: string, format: Formatter): readonly Pri
       ? [{ key: "rates", kit: null, name: words.noRates, fact: words.noRatesFact }]
       : [];
   }
-  const days = daysBetween(newest, today);
-  if (!isStale(newest, today)) return [];
-  return [{ key: "rates", kit: null, name: words.oldRates(format.date(newest)), fact: words.daysOld(days) }];
+  const asked = (book.kits ?? [])
+    .map(({ valuedOn }) => valuedOn ?? "")
+    .toSorted()
+    .at(-1);
+  // Rates do not age by themselves: they are old for the day whose prices they turn into money.
+  if (!asked || asked > today || !isStale(newest, asked)) return [];
+  const days = daysBetween(newest, asked);
+  return [
+    {
+      key: "rates",
+      kit: null,
+      name: words.oldRates(format.date(newest)),
+      fact: words.daysBefore(days, format.date(asked)),
+    },
+  ];
 }
 
 /** Lines without a price or with one that is only worked out, and rates that are old. */
@@ -74,6 +89,6 @@ export function pricesView(book: Workbook, today: string, format: Formatter = ow
   const lines = inOrder(book).flatMap((kit) => kitRows(book, kit, markets));
   return {
     rows: [...lines.slice(0, rowsShown), ...rateRow(book, today, format)],
-    more: Math.max(0, lines.length - rowsShown),
+    more: { count: Math.max(0, lines.length - rowsShown), kit: lines[rowsShown]?.kit ?? null },
   };
 }

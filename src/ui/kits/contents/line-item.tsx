@@ -7,9 +7,7 @@ import { kitsWords } from "../../words/kits.ts";
 import type { LineRow } from "../view/line-rows.ts";
 import styles from "./contents.module.css";
 
-const LineEditor = lazy(() =>
-  import("./line-editor.tsx").then((module) => ({ default: module.LineEditor })),
-);
+const LineEditor = lazy(() => import("./line-editor.tsx").then((module) => ({ default: module.LineEditor })));
 
 const text = kitsWords.contents;
 

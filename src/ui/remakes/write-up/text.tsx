@@ -64,9 +64,9 @@ export function Text(props: Props) {
         ? []
         : [
             { name: words.copy, run: () => void copy(view) },
+            { name: words.download, run: () => saveFile(view.fileName, view.text, files[form].type) },
             { name: words.publish, run: () => publish(subject, limit) },
           ]),
-      { name: words.download, run: () => saveFile(view.fileName, view.text, files[form].type) },
     ],
     [view, form, subject, limit],
   );
@@ -78,7 +78,9 @@ export function Text(props: Props) {
         <Button kind="primary" notNow={view.notNow} onClick={() => void copy(view)}>
           {words.copy}
         </Button>
-        <Button onClick={() => saveFile(view.fileName, view.text, files[form].type)}>{words.download}</Button>
+        <Button notNow={view.notNow} onClick={() => saveFile(view.fileName, view.text, files[form].type)}>
+          {words.download}
+        </Button>
         <Button notNow={view.notNow} onClick={() => publish(subject, limit)}>
           {words.publish}
         </Button>

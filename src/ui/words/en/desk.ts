@@ -115,7 +115,7 @@ export const deskWords = {
     guess: "a guess",
     scaled: "worked out from another pack",
     oldRates: (date: string) => `Rates of ${date}`,
-    daysOld: (days: number) => `${days} days old`,
+    daysBefore: (days: number, date: string) => `${days} days before the prices of ${date}`,
     noDay: "as of which day is not said",
     noRates: "No exchange rates yet",
     noRatesFact: "add a table under Markets",

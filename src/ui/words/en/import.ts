@@ -143,7 +143,11 @@ export const importWords = {
   sheetsLeft: (count: string, isOne: boolean) => (isOne ? "1 sheet left" : `${count} sheets left`),
 
   counts: (fresh: string, here: string, refused: string) =>
-    listed([`${fresh} to add`, `${here} already here`, `${refused} not understood`]),
+    listed([
+      `${fresh} to add`,
+      ...(here === "0" ? [] : [`${here} already here`]),
+      ...(refused === "0" ? [] : [`${refused} not understood`]),
+    ]),
   doubtful: (count: string, isOne: boolean) =>
     isOne ? "In 1 row there is something to look at." : `In ${count} rows there is something to look at.`,
   leftOut: (count: string, isOne: boolean) => (isOne ? "You leave 1 out." : `You leave ${count} out.`),

@@ -114,7 +114,7 @@ export const deskWords: typeof en = {
     guess: "en gissning",
     scaled: "räknat ur en annan förpackning",
     oldRates: (date) => `Kurser från ${date}`,
-    daysOld: (days) => (days === 1 ? "1 dag gamla" : `${days} dagar gamla`),
+    daysBefore: (days, date) => `${days} dagar före priserna per ${date}`,
     noDay: "för vilken dag är inte sagt",
     noRates: "Inga växelkurser än",
     noRatesFact: "lägg till en kurstabell under Marknader",

@@ -143,7 +143,11 @@ export const importWords: typeof en = {
   sheetsLeft: (count, isOne) => (isOne ? "1 ark kvar" : `${count} ark kvar`),
 
   counts: (fresh, here, refused) =>
-    listed([`${fresh} att lägga till`, `${here} finns redan`, `${refused} gick inte att förstå`]),
+    listed([
+      `${fresh} att lägga till`,
+      ...(here === "0" ? [] : [`${here} finns redan`]),
+      ...(refused === "0" ? [] : [`${refused} gick inte att förstå`]),
+    ]),
   doubtful: (count, isOne) =>
     isOne ? "På 1 rad finns något att titta på." : `På ${count} rader finns något att titta på.`,
   leftOut: (count, isOne) => (isOne ? "Du utelämnar 1." : `Du utelämnar ${count}.`),
