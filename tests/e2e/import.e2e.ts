@@ -21,7 +21,7 @@ const picker = (page: Page) => page.getByLabel(/^Choose (a|another) file$/);
 const choose = (page: Page, name: string, buffer: Buffer | Uint8Array) =>
   picker(page).setInputFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(buffer) });
 const addAll = (page: Page) => page.getByRole("button", { name: /^Add [\d,]+ things?$/ });
-const counts = (page: Page) => page.getByText(/to add,/);
+const counts = (page: Page) => page.getByText(/^[\d,]+ to add/);
 const stashIn = async (page: Page) => bookIn(await rowsIn(page)).stash ?? [];
 
 test("a CSV file is shown as it is understood, added in one act, and taken back by one undo", async ({
