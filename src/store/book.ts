@@ -21,6 +21,8 @@ export const {
   restoreSnapshot,
   acts,
   snapshots,
+  picture,
+  sweepPictures,
 } = createBook({
   now: () => new Date().toISOString(),
   tabs: channelTabs(name),

@@ -1,7 +1,7 @@
 import { create } from "zustand";
 import { emptyWorkbook, type Workbook } from "../engine/workbook/index.ts";
 import { failed, type Stored, stored, storeFault } from "./faults.ts";
-import { type Act, type ActDraft, difference } from "./journal/index.ts";
+import { type Act, type ActDraft, difference, type Picture } from "./journal/index.ts";
 import { memoryDisk, memoryRepository } from "./memory.ts";
 import { load, reload } from "./opening.ts";
 import type { BookRepository, Snapshot } from "./repository.ts";
@@ -10,6 +10,9 @@ import { loadStacks } from "./stacks.ts";
 import { type BookState, type BookTools, opening, type Session, serial } from "./state.ts";
 import { redo, undo } from "./undoing.ts";
 import { storeWords } from "./words/index.ts";
+
+/** How long deleted things can be brought back: 30 days (quality bar D12). */
+const broughtBackMs = 30 * 24 * 3_600_000;
 
 /** A book store over `tools`. The app has one (`book.ts`); tests make their own. */
 export function createBook(tools: BookTools) {
@@ -71,21 +74,25 @@ export function createBook(tools: BookTools) {
    *   leaves it on screen and waiting, for `retry`. So does a tab that only reads: what was typed in it is
    *   not kept, but can be seen, and saved as a copy.
    */
-  const perform = ({ label, changes }: ActDraft): Promise<Stored<null>> =>
-    writing((current) => submit(current, { label, kind: "do", at: tools.now(), changes }), "read-only");
+  const perform = (draft: ActDraft): Promise<Stored<null>> =>
+    writing((current) => submit(current, { ...draft, kind: "do", at: tools.now() }), "read-only");
 
   /**
    * Does a large act, such as bringing in a list: kept first, with a snapshot of what was before, and shown then. It
    * does not wait if it fails.
    */
-  const performLarge = ({ label, changes }: ActDraft): Promise<Stored<null>> =>
-    writing((current) => replace(current, { label, kind: "do", at: tools.now(), changes, snapshot: true }));
+  const performLarge = (draft: ActDraft): Promise<Stored<null>> =>
+    writing((current) => replace(current, { ...draft, kind: "do", at: tools.now(), snapshot: true }));
 
-  /** Replaces everything, as one act that can be undone; a snapshot is kept besides. */
-  const replaceBook = (workbook: Workbook, label: string): Promise<Stored<null>> =>
+  /** Replaces everything, as one act that can be undone; a snapshot is kept besides. `pictures`: the photos it brings. */
+  const replaceBook = (
+    workbook: Workbook,
+    label: string,
+    pictures: readonly Picture[] = [],
+  ): Promise<Stored<null>> =>
     writing((current) => {
       const changes = (book: Workbook) => difference(book, workbook);
-      return replace(current, { label, kind: "do", at: tools.now(), changes, snapshot: true });
+      return replace(current, { label, kind: "do", at: tools.now(), changes, pictures, snapshot: true });
     });
 
   /** Goes back to a snapshot, which is an act as well. */
@@ -104,6 +111,26 @@ export function createBook(tools: BookTools) {
       return stopped ? failed(stopped) : stored(null);
     });
 
+  /** A photo by its SHA-256, also one that waits to be kept; null where it is not here. */
+  async function picture(sha256: string): Promise<Stored<Picture | null>> {
+    const waiting = session.pending.flatMap(({ pictures }) => pictures ?? []);
+    const found = waiting.find((other) => other.sha256 === sha256);
+    return found ? stored(found) : session.repository.picture(sha256);
+  }
+
+  /** Drops photos that were removed so long ago that no act can bring them back. For when the app has time. */
+  const sweepPictures = (): Promise<Stored<number>> =>
+    writing((current) =>
+      current.enqueue(() => {
+        const { past, future } = useBook.getState();
+        const since = new Date(Date.parse(tools.now()) - broughtBackMs).toISOString();
+        return current.repository.sweep({
+          acts: new Set([...past, ...future].map(({ latest }) => latest)),
+          since,
+        });
+      }),
+    );
+
   return {
     useBook,
     openBook,
@@ -112,6 +139,8 @@ export function createBook(tools: BookTools) {
     replaceBook,
     restoreSnapshot,
     retry,
+    picture,
+    sweepPictures,
     undo: () => writing(undo),
     redo: () => writing(redo),
     /** Gives up the acts that wait to be kept. */

@@ -11,11 +11,13 @@ export {
   openLocalBook,
   perform,
   performLarge,
+  picture,
   redo,
   replaceBook,
   restoreSnapshot,
   retry,
   snapshots,
+  sweepPictures,
   undo,
   useBook,
 } from "./book.ts";
@@ -38,10 +40,12 @@ export {
   type Entry,
   type Match,
   type Path,
+  type Picture,
   type Removed,
   stockOf,
 } from "./journal/index.ts";
 export type { LastKnown } from "./marker.ts";
+export { hasRoomFor, photoSums, pictureOf, sha256Of } from "./photos.ts";
 export { keepReading, keptReading } from "./readings.ts";
 export type { Snapshot } from "./repository.ts";
 export type { BookState, Saving } from "./state.ts";

@@ -1,7 +1,8 @@
+import photos from "./photos.ts?worker&url";
 import tables from "./tables.ts?worker&url";
 
 /** Where our own workers are. */
-const addresses = { tables } as const;
+const addresses = { photos, tables } as const;
 
 /** What is used of trusted types, where the browser has them. */
 type Policies = Readonly<{

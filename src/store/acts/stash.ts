@@ -2,6 +2,7 @@ import type { StashItem } from "../../engine/supply/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { ActDraft, Path, StockField } from "../journal/index.ts";
 import { storeWords as words } from "../words/index.ts";
+import { photoRemovals } from "./photos.ts";
 import { act, put, set } from "./record.ts";
 import { removal, thenMend } from "./remove.ts";
 import { change, supplyName } from "./words.ts";
@@ -27,11 +28,11 @@ export function changeStock(item: StashItem, by: number, field: StockField = "ow
   return act(label, { op: "add", list: "stash", id: item.id, field, by });
 }
 
-/** Removes items, and their parts in remakes and twins. */
+/** Removes items with their photos, and their parts in remakes and twins. */
 export function removeStashItems(book: Workbook, items: readonly StashItem[]): ActDraft {
   const [first] = items;
   const what = items.length === 1 && first ? supplyName(first) : words.items(items.length);
-  const removals = items.map(({ id }) => removal("stash", id));
+  const removals = [...items.map(({ id }) => removal("stash", id)), ...photoRemovals(book, items)];
   return { label: words.removeStashItem(what), changes: thenMend(book, removals) };
 }
 

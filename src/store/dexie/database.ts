@@ -1,10 +1,15 @@
 import { Dexie, type Table } from "dexie";
 
 /** The shape of the database that this code writes. Raised with each `version(n)`. */
-export const schemaVersion = 1;
+export const schemaVersion = 2;
 
-/** The oldest code that may write to this shape. Raised when older code would write rows wrongly. */
-const minimumWriter = 1;
+/**
+ * The oldest code that may write to this shape. Raised when older code would write rows wrongly: 1 knew no photos,
+ * and its copies of everything would be without them.
+ */
+const minimumWriter = 2;
+
+const stamp = { key: "stamp", schema: schemaVersion, minimumWriter } as const;
 
 /** Where the data of one browser lives. Rows are typed unknown: an older or newer version wrote them. */
 export type Database = Dexie &
@@ -12,6 +17,7 @@ export type Database = Dexie &
     chunks: Table<unknown, [string, number]>;
     journal: Table<unknown, number>;
     meta: Table<unknown, string>;
+    pictures: Table<unknown, string>;
     snapshots: Table<unknown, number>;
   }>;
 
@@ -37,11 +43,13 @@ export function database({ name, newDevice, storage }: DatabaseOptions): Databas
   }) as Database;
   // A published version is never edited, only followed by another.
   db.version(1).stores({ chunks: "[list+chunk]", journal: "++seq, &id", meta: "key", snapshots: "++id" });
+  db.version(2)
+    .stores({ pictures: "sha256" })
+    .upgrade((transaction) => transaction.table("meta").put(stamp));
   db.on("populate", (transaction) =>
-    transaction.table("meta").bulkAdd([
-      { key: "stamp", schema: schemaVersion, minimumWriter },
-      { key: "state", device: newDevice(), counter: 0, revision: 0, savedAt: null },
-    ]),
+    transaction
+      .table("meta")
+      .bulkAdd([stamp, { key: "state", device: newDevice(), counter: 0, revision: 0, savedAt: null }]),
   );
   return db;
 }

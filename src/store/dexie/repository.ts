@@ -10,12 +10,14 @@ import {
   type Layout,
   layoutOf,
   readAct,
+  readPicture,
   readSnapshot,
   readStamp,
   readState,
   relayAll,
   type State,
 } from "./rows.ts";
+import { sweep } from "./sweep.ts";
 
 /** What this tab last saw of the book, with the rows it lay in. */
 type Mirror = Readonly<{ book: Workbook; layout: Layout; revision: number }>;
@@ -53,6 +55,7 @@ async function write(db: Database, mirror: Mirror, draft: Draft) {
     await db.chunks.bulkPut(written.map((chunk) => ({ list, ...chunk })));
     await db.chunks.bulkDelete(dropped.map((chunk) => [list, chunk] as [string, number]));
   }
+  if (draft.pictures?.length) await db.pictures.bulkPut(draft.pictures);
   await db.journal.add(act);
   const revision = state.revision + 1;
   await db.meta.put({ ...state, key: "state", counter: act.counter, revision, savedAt: act.at });
@@ -89,7 +92,7 @@ function watch(db: Database): (listener: (fault: StoreFault) => void) => void {
 export function dexieRepository(options: DatabaseOptions): BookRepository {
   const db = database(options);
   const whenLost = watch(db);
-  const tables = [db.chunks, db.journal, db.meta, db.snapshots];
+  const tables = [db.chunks, db.journal, db.meta, db.pictures, db.snapshots];
   let mirror: Mirror | null = null;
 
   const opened = async () => {
@@ -150,6 +153,20 @@ export function dexieRepository(options: DatabaseOptions): BookRepository {
       reading(async () => {
         const row = await db.snapshots.get(id);
         return row === undefined ? null : readSnapshot(row).book;
+      }),
+    picture: (sha256) =>
+      reading(async () => {
+        const row = await db.pictures.get(sha256);
+        return row === undefined ? null : readPicture(row);
+      }),
+    sweep: (need) =>
+      guarded(async () => {
+        await opened();
+        return db.transaction("rw", tables, async () => {
+          const { state, readOnly } = await readMeta(db);
+          if (readOnly) return failed(readOnly);
+          return stored(await sweep(db, (await readMirror(db, state.revision)).book, need));
+        });
       }),
     whenLost,
     close: () => db.close(),

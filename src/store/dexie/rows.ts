@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { emptyWorkbook, type Workbook } from "../../engine/workbook/index.ts";
-import { type Act, type ListName, listNames } from "../journal/index.ts";
+import { type Act, type ListName, listNames, type Picture } from "../journal/index.ts";
 import type { Snapshot } from "../repository.ts";
 import { type Chunk, chunkSize, type Relaid, relay } from "./chunks.ts";
 
@@ -28,6 +28,7 @@ const ActRow = z.object({
   changes: z.array(z.unknown()),
   inverse: z.array(z.unknown()),
 });
+const PictureRow = z.object({ sha256: z.string(), bytes: z.instanceof(Uint8Array<ArrayBuffer>) });
 const SnapshotRow = z.object({
   id: z.int(),
   at: z.string(),
@@ -48,6 +49,8 @@ export const readState = (row: unknown) => State.parse(row);
 export const readAct = (row: unknown): Act => ActRow.parse(row) as Act;
 export const readSnapshot = (row: unknown): Snapshot & { book: Workbook } =>
   SnapshotRow.parse(row) as Snapshot & { book: Workbook };
+
+export const readPicture = (row: unknown): Picture => PictureRow.parse(row);
 
 /** Rows, in the order of their keys, as chunks by list. */
 export function layoutOf(rows: readonly unknown[]): Layout {

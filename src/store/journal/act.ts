@@ -25,8 +25,15 @@ export type Act = Readonly<{
   inverse: readonly Change[];
 }>;
 
-/** What a person does: a name for it and what it changes. */
-export type ActDraft = Readonly<{ label: string; changes: readonly Change[] }>;
+/** The bytes of a photo: a JPEG that says nothing but the picture, known by the SHA-256 of its bytes in hex. */
+export type Picture = Readonly<{ sha256: string; bytes: Uint8Array<ArrayBuffer> }>;
+
+/** What a person does: a name for it, what it changes, and the photos that it brings. */
+export type ActDraft = Readonly<{
+  label: string;
+  changes: readonly Change[];
+  pictures?: readonly Picture[];
+}>;
 
 /** An order that every device agrees on, whatever its clock says. */
 export const inJournalOrder = (a: Act, b: Act): number =>

@@ -89,6 +89,8 @@ export const storeWords = {
   removeKinship: "Unlink two products",
   addPhoto: "Add a photo",
   removePhoto: "Remove a photo",
+  addPhotoOf: (item: string) => `Add a photo of ${item}`,
+  removePhotoOf: (item: string) => `Remove a photo of ${item}`,
   addRequest: "Add a request",
   request: "a request",
   removeRequest: "Remove a request",

@@ -80,6 +80,8 @@ export const storeWords: typeof en = {
   removeKinship: "Koppla isär två produkter",
   addPhoto: "Lägg till ett foto",
   removePhoto: "Ta bort ett foto",
+  addPhotoOf: (item: string) => `Lägg till ett foto av ${item}`,
+  removePhotoOf: (item: string) => `Ta bort ett foto av ${item}`,
   addRequest: "Lägg till ett önskemål",
   request: "ett önskemål",
   removeRequest: "Ta bort ett önskemål",

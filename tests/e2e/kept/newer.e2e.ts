@@ -18,7 +18,7 @@ const stampAsNewer = (page: Page): Promise<void> =>
         opening.onsuccess = () => {
           const db = opening.result;
           const writing = db.transaction("meta", "readwrite", { durability: "strict" });
-          writing.objectStore("meta").put({ key: "stamp", schema: 2, minimumWriter: 2 });
+          writing.objectStore("meta").put({ key: "stamp", schema: 3, minimumWriter: 3 });
           writing.oncomplete = () => {
             db.close();
             give();
@@ -32,11 +32,11 @@ const raiseVersion = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
       new Promise<void>((give, fail) => {
-        const opening = indexedDB.open("understudy", 20);
+        const opening = indexedDB.open("understudy", 30);
         opening.onblocked = () => fail(new Error("the open tab does not make way"));
         opening.onupgradeneeded = () => {
           opening.result.createObjectStore("newer");
-          opening.transaction?.objectStore("meta").put({ key: "stamp", schema: 2, minimumWriter: 2 });
+          opening.transaction?.objectStore("meta").put({ key: "stamp", schema: 3, minimumWriter: 3 });
         };
         opening.onsuccess = () => {
           opening.result.close();

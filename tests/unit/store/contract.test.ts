@@ -157,6 +157,51 @@ describe.each([
     expect(value(await repository.snapshot(999))).toBeNull();
   });
 
+  const photo = (sum: string) => ({
+    change: {
+      op: "put",
+      list: "photos",
+      id: `ph-${sum[0]}`,
+      record: { id: `ph-${sum[0]}`, sha256: sum },
+    } as const,
+    picture: { sha256: sum, bytes: new Uint8Array([1, 2, Number(sum[0])]) },
+  });
+  const one = photo("1".repeat(64));
+  const two = photo("2".repeat(64));
+
+  it("keeps the photos of an act with it, and none of an act that is refused", async () => {
+    const open = make();
+    value(await open().commit(draft([one.change], { pictures: [one.picture] })));
+    const refused = await open().commit(draft([setPlace("no", "tin")], { pictures: [two.picture] }));
+    expect(refused.ok).toBe(false);
+    expect(value(await open().picture(one.picture.sha256))).toEqual(one.picture);
+    expect(value(await open().picture(two.picture.sha256))).toBeNull();
+  });
+
+  it("sweeps a photo only when no book, snapshot, or act that can be taken back has it", async () => {
+    const repository = make()();
+    const never = "2030-01-01T00:00:00.000Z";
+    const here = async () => value(await repository.picture(one.picture.sha256)) !== null;
+    value(await repository.commit(draft([one.change], { pictures: [one.picture] })));
+    value(await repository.sweep({ acts: new Set(), since: never }));
+    expect(await here()).toBe(true); // the book has it
+    value(await repository.commit(draft([{ op: "remove", list: "photos", id: "ph-1" }])));
+    value(await repository.sweep({ acts: new Set(["dev:2"]), since: never }));
+    expect(await here()).toBe(true); // the removal can be taken back
+    value(await repository.sweep({ acts: new Set(), since: "2026-05-01T00:00:00.000Z" }));
+    expect(await here()).toBe(true); // it was removed since
+    expect(value(await repository.sweep({ acts: new Set(), since: never }))).toBe(1);
+    expect(await here()).toBe(false);
+  });
+
+  it("keeps the photos of a snapshot", async () => {
+    const repository = make()();
+    value(await repository.commit(draft([one.change], { pictures: [one.picture] })));
+    const removal = { op: "remove", list: "photos", id: "ph-1" } as const;
+    value(await repository.commit(draft([removal], { snapshot: true })));
+    expect(value(await repository.sweep({ acts: new Set(), since: "2030-01-01T00:00:00.000Z" }))).toBe(0);
+  });
+
   it("writes down which act an undo is about", async () => {
     const repository = make()();
     const { act } = value(await repository.commit(draft([put("a")])));

@@ -33,7 +33,7 @@ const allRows = (storage: ReturnType<typeof newStorage>): Promise<Rows> =>
 const write = (storage: ReturnType<typeof newStorage>, store: string, row: unknown) =>
   raw(storage, (transaction) => done(transaction.objectStore(store).put(row)));
 
-const newerStamp = { key: "stamp", schema: 9, minimumWriter: 2 };
+const newerStamp = { key: "stamp", schema: 9, minimumWriter: 3 };
 
 async function used() {
   const storage = newStorage();
@@ -81,7 +81,7 @@ it("a newer schema that old code may still write to is written to", async () => 
 
 it("makes way at once for another tab that upgrades the database", async () => {
   const { storage, book } = await used();
-  const upgrade = storage.indexedDB.open("book", 20);
+  const upgrade = storage.indexedDB.open("book", 30);
   (await done(upgrade)).close();
   expect(book.useBook.getState()).toMatchObject({
     status: "read-only",

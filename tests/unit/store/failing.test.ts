@@ -182,7 +182,7 @@ it("every transaction that writes is strict, and holds the rows and their journa
   spy.mockRestore();
   expect(writing).toHaveLength(4); // opening and reading write nothing
   for (const [stores, , options] of writing) {
-    expect(stores).toEqual(["chunks", "journal", "meta", "snapshots"]);
+    expect(stores).toEqual(["chunks", "journal", "meta", "pictures", "snapshots"]);
     expect(options).toEqual({ durability: "strict" });
   }
 });
