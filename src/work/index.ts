@@ -1,16 +1,22 @@
 /**
- * Work: long jobs off the page's thread. A module worker reads files into tables, and tables into drafts, by the
- * engine; the page asks it, shows what it says, and ends it when it is no longer wanted.
+ * Work: long jobs off the page's thread. One module worker reads files into tables, and tables into drafts, by the
+ * engine; another draws photos anew. The page asks, shows what is said, and ends them when they are no longer wanted.
  *
  * Sources  RFC 4180 (CSV), PKWARE APPNOTE (ZIP), ECMA-376 (XLSX) and OASIS ODF 1.3 (ODS), the last two read by SheetJS.
  * Not here What rows mean: `engine/intake`.
  */
 import { proxy, type Remote, releaseProxy, transfer, wrap } from "comlink";
 import { workerAddress } from "./addresses.ts";
+import type { CopyRead, Photograph } from "./archive/copy.ts";
+import type { Redrawn } from "./photo/redraw.ts";
+import type { Packed, PhotoJobs } from "./photos.ts";
 import type { Progress, Session } from "./session.ts";
 
+export type { CopyFault } from "./archive/copy.ts";
 export type { FileFault } from "./file/fault.ts";
 export { type Delimiter, delimiters } from "./file/text.ts";
+export { type PhotoFault, photoCaps } from "./photo/fault.ts";
+export type { Redrawn } from "./photo/redraw.ts";
 export type { Guess, Opened, Shown, Summary } from "./session.ts";
 
 /** A reader of files in a thread of its own. */
@@ -39,5 +45,41 @@ export function startReader(): TableReader {
       ask[releaseProxy]();
       worker.terminate();
     },
+  };
+}
+
+/** One who draws photos anew, and packs and unpacks copies with photos, in a thread of their own. */
+export type PhotoWorker = Readonly<{
+  /** Hands the bytes over: they are gone from the page. */
+  redraw: (file: ArrayBuffer) => Promise<Redrawn>;
+  packCopy: (json: string, photos: readonly Photograph[], at: string) => Promise<Packed | null>;
+  /** Hands the bytes over as well. */
+  readCopy: (file: ArrayBuffer) => Promise<CopyRead>;
+  stop: () => void;
+}>;
+
+/** What takes longer than this to unpack is no photo: the thread is ended. */
+const patienceMs = 20_000;
+
+/** Starts one. Whatever a file does to it, an answer comes. */
+export function startPhotos(): PhotoWorker {
+  const worker = new Worker(workerAddress("photos"), { type: "module", name: "photos" });
+  const ask = wrap<PhotoJobs>(worker);
+  const broken = new Promise<void>((resolve) => worker.addEventListener("error", () => resolve()));
+  const late = new Promise<void>((resolve) => setTimeout(resolve, patienceMs));
+  return {
+    redraw: (file) =>
+      Promise.race([
+        ask.redraw(transfer(new Uint8Array(file), [file])),
+        broken.then(() => ({ ok: false, fault: "lost" }) as const),
+        late.then(() => ({ ok: false, fault: "damaged" }) as const),
+      ]),
+    packCopy: (json, photos, at) => Promise.race([ask.packCopy(json, photos, at), broken.then(() => null)]),
+    readCopy: (file) =>
+      Promise.race([
+        ask.readCopy(transfer(new Uint8Array(file), [file])),
+        broken.then(() => ({ ok: false, fault: "damaged" }) as const),
+      ]),
+    stop: () => worker.terminate(),
   };
 }

@@ -119,10 +119,8 @@ describe("when a copy is due", () => {
 });
 
 describe("a chosen file", () => {
-  const file = (bytes: Uint8Array<ArrayBuffer>, size = bytes.length) => ({
-    size,
-    arrayBuffer: async () => bytes.buffer,
-  });
+  const file = (bytes: Uint8Array<ArrayBuffer>) => new Blob([bytes]);
+  const slice = () => new Blob(["{"]);
   const text = (content: string) => new TextEncoder().encode(content);
 
   it("is read whole when it is a copy", async () => {
@@ -148,13 +146,21 @@ describe("a chosen file", () => {
   });
 
   it("is refused above 50 MB without being taken into memory", async () => {
-    const never = { size: sizeLimitBytes + 1, arrayBuffer: () => Promise.reject(new Error("was read")) };
+    const never = {
+      slice,
+      size: sizeLimitBytes + 1,
+      arrayBuffer: () => Promise.reject(new Error("was read")),
+    };
     const read = await readCopy(never);
     expect(read).toMatchObject({ ok: false, faults: [{ place: "file", problem: "larger than 50 MB" }] });
   });
 
   it("is refused when the device no longer gives it", async () => {
-    const gone = { size: 12, arrayBuffer: () => Promise.reject(new DOMException("gone", "NotFoundError")) };
+    const gone = {
+      slice,
+      size: 12,
+      arrayBuffer: () => Promise.reject(new DOMException("gone", "NotFoundError")),
+    };
     expect(await readCopy(gone)).toMatchObject({ ok: false, faults: [{ place: "file" }] });
   });
 

@@ -1,5 +1,5 @@
-import { backupFile, openLocalBook, retry, type StoreFault, useBook } from "../../store/index.ts";
-import { Button, ButtonLink, Fault } from "../parts/index.ts";
+import { backupFile, openLocalBook, photoSums, retry, type StoreFault, useBook } from "../../store/index.ts";
+import { Button, ButtonLink, Fault, notify } from "../parts/index.ts";
 import { format, words } from "../words/index.ts";
 import { saveFile } from "./save-file.ts";
 import styles from "./troubles.module.css";
@@ -29,7 +29,7 @@ function Trouble({ fault, opens }: Readonly<{ fault: StoreFault; opens: boolean 
       title={fault.problem}
       acts={
         <>
-          {opens && <Button onClick={saveCopy}>{words.trouble.copy}</Button>}
+          {opens && <Button onClick={() => void saveCopy()}>{words.trouble.copy}</Button>}
           {(waits || !opens) && (
             <Button onClick={() => void (opens ? retry() : openLocalBook())}>{words.trouble.again}</Button>
           )}
@@ -54,7 +54,15 @@ function Emptied({ records, at }: Readonly<{ records: number; at: string }>) {
 }
 
 /** A copy of all there is, also of what could not be kept. It needs no room on the device. */
-function saveCopy(): void {
+async function saveCopy(): Promise<void> {
+  if (photoSums(useBook.getState().book).length > 0) {
+    try {
+      const { saveWholeCopy } = await import("../keep-safe/save-copy.ts");
+      return notify(await saveWholeCopy());
+    } catch {
+      // that part of the app cannot be had just now: the notebook alone can always be saved
+    }
+  }
   const file = backupFile(useBook.getState().book, new Date().toISOString());
   saveFile(file.name, file.text, file.type);
 }

@@ -20,7 +20,7 @@ export function Kept({ book, today }: Readonly<{ book: Workbook; today: string }
         {lead} <span className={styles.more}>{more}</span>
       </p>
       <p className={styles.keep}>
-        <Button kind="quiet" onClick={() => notify(saveWholeCopy())}>
+        <Button kind="quiet" onClick={() => void saveWholeCopy().then((told) => notify(told))}>
           {words.act}
         </Button>
         <ButtonLink kind="quiet" to={{ name: "keep-safe" }}>

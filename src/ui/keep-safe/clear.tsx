@@ -10,7 +10,7 @@ import { replaceWith } from "./replace.ts";
 const words = keepSafeWords.clear;
 
 /** Empties the notebook, with a copy offered first and Undo after. */
-export function Clear({ onSave }: Readonly<{ onSave: () => void }>) {
+export function Clear({ onSave }: Readonly<{ onSave: () => Promise<void> }>) {
   const book = useBook((state) => state.book);
   const empty = useBook((state) => state.empty);
   const [asks, setAsks] = useState(false);
@@ -20,8 +20,8 @@ export function Clear({ onSave }: Readonly<{ onSave: () => void }>) {
     close();
     void replaceWith(emptyWorkbook(), words.label, words.done);
   };
-  const saveThenClear = () => {
-    onSave();
+  const saveThenClear = async () => {
+    await onSave(); // its photos are read until then
     clear();
   };
   return (
@@ -36,7 +36,7 @@ export function Clear({ onSave }: Readonly<{ onSave: () => void }>) {
         onClose={close}
         acts={
           <>
-            <Button kind="primary" onClick={saveThenClear}>
+            <Button kind="primary" onClick={() => void saveThenClear()}>
               {words.withCopy}
             </Button>
             <Button onClick={clear}>{words.without}</Button>

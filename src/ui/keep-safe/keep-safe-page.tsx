@@ -25,14 +25,14 @@ export function KeepSafePage() {
   const [written, setWritten] = useState<string | null>(null);
   const now = new Date().toISOString();
   const { lead, more } = keptView({ empty, lasting, past, lastCopy: last?.at ?? null, now });
-  const save = () => setWritten(saveWholeCopy());
+  const save = async () => setWritten(await saveWholeCopy());
   useOffer(
     useMemo(
       () => [
         {
           name: actWords.saveCopy,
           also: actWords.saveCopyAlso,
-          run: () => setWritten(saveWholeCopy()),
+          run: () => void saveWholeCopy().then(setWritten),
         },
       ],
       [],
@@ -40,7 +40,7 @@ export function KeepSafePage() {
   );
   return (
     <Page place={common.places.keepSafe} title={words.title} lead={lead} leadMore={more}>
-      <Copy written={written} onSave={save} />
+      <Copy written={written} onSave={() => void save()} />
       <Restore />
       <Snapshots />
       <History />

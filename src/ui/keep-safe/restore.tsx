@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { type Restorable, useBook } from "../../store/index.ts";
+import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
 import { Button, type Column, Dialog, FilePick, Section, Table } from "../parts/index.ts";
 import { actWords } from "../words/acts.ts";
@@ -9,11 +9,11 @@ import { Refused } from "./refused.tsx";
 import { replaceWith } from "./replace.ts";
 import { dayOf } from "./view/moment.ts";
 import { type CountRow, type Preview, previewOf } from "./view/preview.ts";
-import { readCopy } from "./view/read-copy.ts";
+import { type CopyIn, type CopyPhotos, readCopy } from "./view/read-copy.ts";
 
 const words = keepSafeWords.restore;
 
-type Chosen = Readonly<{ name: string; read: Restorable }>;
+type Chosen = Readonly<{ name: string; read: CopyIn }>;
 
 const place = "restore";
 
@@ -48,7 +48,7 @@ export function RestorePick({ label, kind = "secondary" }: PickProps) {
     <>
       <FilePick
         label={chosen && !chosen.read.ok ? words.another : label}
-        accept=".json,application/json"
+        accept=".json,.zip,application/json,application/zip"
         kind={kind}
         onFiles={(files) => void take(files)}
       />
@@ -64,7 +64,10 @@ function Ask({ chosen, onClose }: Readonly<{ chosen: Chosen | null; onClose: () 
   const preview = read && previewOf(here, read, dayOf(new Date().toISOString()));
   const restore = () => {
     onClose();
-    if (chosen && read) void replaceWith(read.book, words.label(chosen.name), words.done(read.records));
+    if (chosen && read) {
+      const { book, records, photos } = read;
+      void replaceWith(book, words.label(chosen.name), words.done(records), photos.pictures);
+    }
   };
   return (
     <Dialog
@@ -82,7 +85,18 @@ function Ask({ chosen, onClose }: Readonly<{ chosen: Chosen | null; onClose: () 
       }
     >
       {preview && <Would preview={preview} />}
+      {read && <OfPhotos photos={read.photos} />}
     </Dialog>
+  );
+}
+
+/** What a person must know of a copy's photos before it is restored. */
+function OfPhotos({ photos: { leftOut, missing } }: Readonly<{ photos: CopyPhotos }>) {
+  return (
+    <>
+      {leftOut > 0 && <p>{words.leftOut(leftOut)}</p>}
+      {missing > 0 && <p>{words.missing(missing)}</p>}
+    </>
   );
 }
 

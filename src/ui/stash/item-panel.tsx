@@ -1,4 +1,4 @@
-import { useId, useMemo } from "react";
+import { lazy, Suspense, useId, useMemo } from "react";
 import type { StashItem } from "../../engine/supply/index.ts";
 import { addStashItem, editStashItem, newId, removeStashItem, useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
@@ -15,6 +15,8 @@ import type { ItemView } from "./view/item.ts";
 import { anotherLike } from "./view/new-items.ts";
 
 const words = stashWords.item;
+
+const Photos = lazy(async () => ({ default: (await import("./photos/photos.tsx")).Photos }));
 
 type Props = Readonly<{
   item: StashItem;
@@ -44,6 +46,9 @@ export function ItemPanel({ item, view, untitled = false, changing, onChanging }
           />
         </>
       )}
+      <Suspense fallback={null}>
+        <Photos key={item.id} item={item} level={untitled ? 2 : 3} />
+      </Suspense>
       <ItemActs item={item} changing={changing} onChanging={onChanging} />
     </section>
   );

@@ -2,7 +2,9 @@ import { crc32 } from "./crc32.ts";
 import { refuse } from "./fault.ts";
 
 /** What an archive may not go beyond, looked at before any of it is unpacked. */
-export const zipCaps = { entries: 2_000, unpacked: 200_000_000, ratio: 400, ratioFrom: 10_000_000 } as const;
+export type ZipCaps = Readonly<{ entries: number; unpacked: number; ratio: number; ratioFrom: number }>;
+
+export const zipCaps: ZipCaps = { entries: 2_000, unpacked: 200_000_000, ratio: 400, ratioFrom: 10_000_000 };
 
 /** One file of an archive, as its directory has it. */
 export type Entry = Readonly<{
@@ -51,11 +53,11 @@ function entryAt(view: DataView, at: number): Readonly<{ entry: Entry; next: num
  * laid over each other) is refused unopened.
  * @see PKWARE APPNOTE.TXT 6.3, sections 4.3.12 and 4.3.16
  */
-export function directoryOf(bytes: Uint8Array): readonly Entry[] {
+export function directoryOf(bytes: Uint8Array, caps: ZipCaps = zipCaps): readonly Entry[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const end = endOf(view);
   const count = view.getUint16(end + 10, true);
-  if (count > zipCaps.entries) return refuse("bomb"); // also what stands there in an archive over 4 GB
+  if (count > caps.entries) return refuse("bomb"); // also what stands there in an archive over 4 GB
   const entries: Entry[] = [];
   let at = view.getUint32(end + 16, true);
   while (entries.length < count) {
@@ -65,8 +67,8 @@ export function directoryOf(bytes: Uint8Array): readonly Entry[] {
   }
   const sum = (of: (entry: Entry) => number) => entries.reduce((all, entry) => all + of(entry), 0);
   const isDense = ({ packed, unpacked }: Entry) =>
-    unpacked > zipCaps.ratioFrom && unpacked > packed * zipCaps.ratio;
-  if (sum(({ unpacked }) => unpacked) > zipCaps.unpacked || entries.some(isDense)) return refuse("bomb");
+    unpacked > caps.ratioFrom && unpacked > packed * caps.ratio;
+  if (sum(({ unpacked }) => unpacked) > caps.unpacked || entries.some(isDense)) return refuse("bomb");
   return sum(({ packed }) => packed) > bytes.length ? refuse("bomb") : entries;
 }
 
@@ -79,7 +81,7 @@ function packedBytes(bytes: Uint8Array, { offset, packed }: Entry): Uint8Array<A
 }
 
 /** Unpacks until there is more than the directory said: what lies about its size is a bomb. */
-async function inflated(packed: Uint8Array<ArrayBuffer>, size: number): Promise<Uint8Array> {
+async function inflated(packed: Uint8Array<ArrayBuffer>, size: number): Promise<Uint8Array<ArrayBuffer>> {
   const all = new Uint8Array(size);
   let at = 0;
   const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
@@ -96,7 +98,7 @@ async function inflated(packed: Uint8Array<ArrayBuffer>, size: number): Promise<
 }
 
 /** One file of an archive, unpacked and checked against its sum. */
-export async function unpack(bytes: Uint8Array, entry: Entry): Promise<Uint8Array> {
+export async function unpack(bytes: Uint8Array, entry: Entry): Promise<Uint8Array<ArrayBuffer>> {
   if (entry.isLocked) return refuse("locked");
   const packed = packedBytes(bytes, entry);
   const content =

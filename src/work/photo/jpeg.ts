@@ -3,8 +3,8 @@
  * @see ITU-T T.81 (ISO/IEC 10918-1), annex B; JFIF: ISO/IEC 10918-5
  */
 
-/** One segment: its marker's second byte, and the bytes that follow its length. */
-export type Segment = Readonly<{ marker: number; body: Uint8Array }>;
+/** One segment: its marker's second byte, the bytes that follow its length, and where all of it stands. */
+export type Segment = Readonly<{ marker: number; body: Uint8Array; from: number; to: number }>;
 
 /** What a JPEG holds, up to and with its end; `after`: how many bytes stand behind it. Null: it has no end. */
 export type Jpeg = Readonly<{ segments: readonly Segment[]; after: number }>;
@@ -42,9 +42,10 @@ export function jpegOf(bytes: Uint8Array): Jpeg | null {
     if (at + 4 > bytes.length) return null;
     const length = view.getUint16(at + 2);
     if (length < 2 || at + 2 + length > bytes.length) return null;
-    segments.push({ marker, body: bytes.subarray(at + 4, at + 2 + length) });
-    at += 2 + length;
-    if (marker === startOfScan) at = afterScan(bytes, at);
+    const end = at + 2 + length;
+    const to = marker === startOfScan ? afterScan(bytes, end) : end;
+    segments.push({ marker, body: bytes.subarray(at + 4, end), from: at, to });
+    at = to;
   }
   return null;
 }
@@ -74,15 +75,29 @@ function isPlain({ marker, body }: Segment): boolean {
   return false;
 }
 
+const isOfThePicture = (segment: Segment): boolean => draws(segment.marker) || isPlain(segment);
+
 /**
  * Whether a JPEG is nothing but its picture: no EXIF, place, XMP, IPTC, thumbnail, comment or colour profile, and
- * nothing behind its end.
+ * nothing behind its end. Without a profile its colours are sRGB.
  */
 export function isBareJpeg(bytes: Uint8Array): boolean {
   const jpeg = jpegOf(bytes);
-  return (
-    jpeg !== null &&
-    jpeg.after === 0 &&
-    jpeg.segments.every((segment) => draws(segment.marker) || isPlain(segment))
-  );
+  return jpeg !== null && jpeg.after === 0 && jpeg.segments.every(isOfThePicture);
+}
+
+/** The same picture without the rest: browsers write their own colour profile into what they draw. */
+export function bareJpeg(bytes: Uint8Array): Uint8Array<ArrayBuffer> | null {
+  const jpeg = jpegOf(bytes);
+  if (!jpeg) return null;
+  const kept = jpeg.segments.filter(isOfThePicture);
+  const bare = new Uint8Array(kept.reduce((sum, { from, to }) => sum + to - from, 4));
+  bare.set([0xff, startOfImage]);
+  let at = 2;
+  for (const { from, to } of kept) {
+    bare.set(bytes.subarray(from, to), at);
+    at += to - from;
+  }
+  bare.set([0xff, endOfImage], at);
+  return bare;
 }

@@ -1,5 +1,5 @@
 import { type PhotoFault, photoCaps } from "./fault.ts";
-import { isBareJpeg } from "./jpeg.ts";
+import { bareJpeg, isBareJpeg } from "./jpeg.ts";
 import { lookAt, mayBeUnreadable } from "./look.ts";
 
 /** A photo drawn anew, or why there is none. */
@@ -51,7 +51,7 @@ export async function redraw(file: Uint8Array<ArrayBuffer>): Promise<Redrawn> {
   if (typeof bitmap === "string") return fail(bitmap);
   const canvas = onCanvas(bitmap, longestSide);
   const blob = await canvas.convertToBlob({ type: "image/jpeg", quality });
-  const bytes = new Uint8Array(await blob.arrayBuffer());
+  const bytes = bareJpeg(new Uint8Array(await blob.arrayBuffer()));
   const { width, height } = canvas;
-  return isBareJpeg(bytes) ? { ok: true, bytes, width, height } : fail("not-clean");
+  return bytes && isBareJpeg(bytes) ? { ok: true, bytes, width, height } : fail("not-clean");
 }

@@ -27,6 +27,24 @@ export const rowsIn = (page: Page): Promise<Rows> =>
     return { chunks, journal, meta, snapshots };
   });
 
+/** The photos that are kept, in the order of their sums. */
+export async function picturesIn(page: Page) {
+  const rows = await page.evaluate(async () => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((give, fail) => {
+        request.onsuccess = () => give(request.result);
+        request.onerror = () => fail(request.error);
+      });
+    const db = await done(indexedDB.open("understudy"));
+    const all: { sha256: string; bytes: Uint8Array }[] = await done(
+      db.transaction("pictures").objectStore("pictures").getAll(),
+    );
+    db.close();
+    return all.map(({ sha256, bytes }) => ({ sha256, bytes: [...bytes] }));
+  });
+  return rows.map(({ sha256, bytes }) => ({ sha256, bytes: Uint8Array.from(bytes) }));
+}
+
 /** The journal, oldest first. */
 export const actsIn = ({ journal }: Rows): readonly Act[] => journal.map(readAct);
 

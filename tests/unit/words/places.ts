@@ -8,6 +8,7 @@ import { kitsWords as kitsEn } from "../../../src/ui/words/en/kits.ts";
 import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
 import { meanings as meaningsEn, meaningsPage as meaningsPageEn } from "../../../src/ui/words/en/meanings.ts";
 import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
+import { photoWords as photosEn } from "../../../src/ui/words/en/photos.ts";
 import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
 import { setWords as setEn } from "../../../src/ui/words/en/set.ts";
 import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
@@ -25,6 +26,7 @@ import { kitsWords } from "../../../src/ui/words/sv/kits.ts";
 import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
 import { meanings, meaningsPage } from "../../../src/ui/words/sv/meanings.ts";
 import { paletteWords } from "../../../src/ui/words/sv/palette.ts";
+import { photoWords } from "../../../src/ui/words/sv/photos.ts";
 import { remakeWords } from "../../../src/ui/words/sv/remakes.ts";
 import { setWords } from "../../../src/ui/words/sv/set.ts";
 import { stashWords } from "../../../src/ui/words/sv/stash.ts";
@@ -45,6 +47,7 @@ export const places = [
   ["markets", marketsEn, marketsWords],
   ["meanings", { meanings: meaningsEn, page: meaningsPageEn }, { meanings, page: meaningsPage }],
   ["palette", paletteEn, paletteWords],
+  ["photos", photosEn, photoWords],
   ["remakes", remakesEn, remakeWords],
   ["set", setEn, setWords],
   ["stash", stashEn, stashWords],

@@ -20,10 +20,16 @@ export const keepSafeWords = {
 
   copy: {
     title: "Save a copy",
-    text: "One file with everything in it but pictures. Keep it somewhere else: on a stick, on another device, in a folder that is copied elsewhere.",
+    text: "One file with everything in it, photos too. Keep it somewhere else: on a stick, on another device, in a folder that is copied elsewhere.",
     act: "Save a copy",
     written: (name: string, records: number, size: string) =>
       `Written: ${name}, ${records === 1 ? "1 record" : `${records} records`}, ${size}.`,
+    writtenWith: (name: string, records: number, photos: number, size: string) =>
+      `Written: ${name}, ${records === 1 ? "1 record" : `${records} records`}, ${photos === 1 ? "1 photo" : `${photos} photos`}, ${size}.`,
+    missing: (count: number) =>
+      count === 1
+        ? "1 photo is not on this device, so it is not in it."
+        : `${count} photos are not on this device, so they are not in it.`,
     checked: "It was read back and is whole.",
     faulty: "It was written, but reading it back finds faults. Keep an older copy too.",
     name: "What this workbook is called",
@@ -59,6 +65,37 @@ export const keepSafeWords = {
       remedy: "choose a copy that Understudy wrote, or save the file again as UTF-8",
     },
     unread: { problem: "it cannot be read", remedy: "choose it again, or copy it to this device first" },
+    archive: {
+      "too-large": {
+        problem: "an archive larger than 320 MB",
+        remedy: "choose a copy that Understudy wrote",
+      },
+      bomb: {
+        problem: "unpacked it would be far larger than it looks",
+        remedy: "choose a copy that Understudy wrote",
+      },
+      damaged: {
+        problem: "a damaged archive",
+        remedy: "copy it to this device again, or choose an older copy",
+      },
+      locked: { problem: "an archive with a password", remedy: "unpack it and choose the workbook in it" },
+      hostile: {
+        problem: "an archive with names that point out of it, as only harmful ones have",
+        remedy: "choose a copy that Understudy wrote",
+      },
+      "no-copy": {
+        problem: "an archive without a workbook in it",
+        remedy: "choose a copy that Understudy wrote",
+      },
+    },
+    leftOut: (count: number) =>
+      count === 1
+        ? "1 photo in it is damaged, or not as this app keeps photos, and is left out."
+        : `${count} photos in it are damaged, or not as this app keeps photos, and are left out.`,
+    missing: (count: number) =>
+      count === 1
+        ? "1 photo that it names is not in the file. If it is on this device, it will still show."
+        : `${count} photos that it names are not in the file. Those that are on this device will still show.`,
   },
 
   counts: {
@@ -75,7 +112,7 @@ export const keepSafeWords = {
     shops: "Shops",
     parcels: "Parcels",
     kinships: "Links of products",
-    photos: "Pictures",
+    photos: "Photos",
     requests: "Requests",
   },
 

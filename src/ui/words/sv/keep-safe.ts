@@ -24,9 +24,15 @@ export const keepSafeWords: typeof en = {
 
   copy: {
     title: "Spara en kopia",
-    text: "En fil med allt utom bilder. Lägg den någon annanstans: på ett minne, på en annan enhet, i en mapp som kopieras.",
+    text: "En fil med allt i, foton också. Lägg den någon annanstans: på ett minne, på en annan enhet, i en mapp som kopieras.",
     act: "Spara en kopia",
     written: (name, count, size) => `Skriven: ${name}, ${records(count)}, ${size}.`,
+    writtenWith: (name, count, photos, size) =>
+      `Skriven: ${name}, ${records(count)}, ${photos === 1 ? "1 foto" : `${photos} foton`}, ${size}.`,
+    missing: (count) =>
+      count === 1
+        ? "1 foto finns inte på den här enheten och är därför inte med."
+        : `${count} foton finns inte på den här enheten och är därför inte med.`,
     checked: "Den lästes tillbaka och är hel.",
     faulty: "Den skrevs, men när den läses tillbaka finns det fel i den. Behåll en äldre kopia också.",
     name: "Vad arbetsboken heter",
@@ -65,6 +71,37 @@ export const keepSafeWords: typeof en = {
       problem: "den går inte att läsa",
       remedy: "välj den igen, eller kopiera den först till den här enheten",
     },
+    archive: {
+      "too-large": {
+        problem: "ett arkiv större än 320 MB",
+        remedy: "välj en kopia som Understudy har skrivit",
+      },
+      bomb: {
+        problem: "uppackad blir den mycket större än den ser ut",
+        remedy: "välj en kopia som Understudy har skrivit",
+      },
+      damaged: {
+        problem: "ett skadat arkiv",
+        remedy: "kopiera det till enheten igen, eller välj en äldre kopia",
+      },
+      locked: { problem: "ett arkiv med lösenord", remedy: "packa upp det och välj arbetsboken i det" },
+      hostile: {
+        problem: "ett arkiv med namn som pekar ut ur det, som bara skadliga har",
+        remedy: "välj en kopia som Understudy har skrivit",
+      },
+      "no-copy": {
+        problem: "ett arkiv utan arbetsbok i",
+        remedy: "välj en kopia som Understudy har skrivit",
+      },
+    },
+    leftOut: (count) =>
+      count === 1
+        ? "1 foto i den är skadat, eller inte så som appen sparar foton, och lämnas utanför."
+        : `${count} foton i den är skadade, eller inte så som appen sparar foton, och lämnas utanför.`,
+    missing: (count) =>
+      count === 1
+        ? "1 foto som den nämner finns inte i filen. Finns det på den här enheten visas det ändå."
+        : `${count} foton som den nämner finns inte i filen. De som finns på den här enheten visas ändå.`,
   },
 
   counts: {
@@ -81,7 +118,7 @@ export const keepSafeWords: typeof en = {
     shops: "Butiker",
     parcels: "Paket",
     kinships: "Kopplade produkter",
-    photos: "Bilder",
+    photos: "Foton",
     requests: "Önskemål",
   },
 
