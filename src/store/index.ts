@@ -45,7 +45,7 @@ export {
   stockOf,
 } from "./journal/index.ts";
 export type { LastKnown } from "./marker.ts";
-export { hasRoomFor, photoSums, pictureOf, sha256Of } from "./photos.ts";
+export { hasRoomFor, photoSums, pictureOf } from "./photos.ts";
 export { keepReading, keptReading } from "./readings.ts";
 export type { Snapshot } from "./repository.ts";
 export type { BookState, Saving } from "./state.ts";
