@@ -4,7 +4,8 @@ import { LineSchema } from "../../src/engine/price/index.ts";
 import { readLines, SupplySchema } from "../../src/engine/supply/index.ts";
 import { type Workbook, WorkbookSchema } from "../../src/engine/workbook/index.ts";
 import type { Kit, Tier } from "../../src/engine/worth/index.ts";
-import { claimField, claimFields, toldOf, valueAt } from "../../src/ui/kits/view/claims.ts";
+import { claimField, claimFields, toldOf } from "../../src/ui/kits/view/claims.ts";
+import { valueAt } from "../../src/ui/kits/view/conflicts.ts";
 import {
   askedOf,
   entryView,

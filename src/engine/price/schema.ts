@@ -57,6 +57,15 @@ export const ClaimSchema = z.looseObject({
   date: maybe(DateText),
 });
 
+/** What a person went with where sources differ about a field, what was said against it, and why. */
+export const DecidedSchema = z.looseObject({
+  field: maybe(Text),
+  value: maybe(z.unknown()),
+  against: maybe(z.array(z.unknown())),
+  reason: maybe(Text),
+  date: maybe(DateText),
+});
+
 /** One line of a kit's contents with all that is known of its price. */
 export const LineSchema = z.looseObject({
   id: Id,
@@ -66,6 +75,7 @@ export const LineSchema = z.looseObject({
   exclusive: maybe(z.boolean()),
   variants: listOf(SupplySchema),
   claims: listOf(ClaimSchema),
+  decided: listOf(DecidedSchema),
   evidence: listOf(EvidenceSchema),
   settled: listOf(SettledSchema),
   note: maybe(Text),
@@ -85,5 +95,6 @@ export type Pack = z.infer<typeof PackSchema>;
 export type Evidence = z.infer<typeof EvidenceSchema>;
 export type Settled = z.infer<typeof SettledSchema>;
 export type Claim = z.infer<typeof ClaimSchema>;
+export type Decided = z.infer<typeof DecidedSchema>;
 export type Line = z.infer<typeof LineSchema>;
 export type Shop = z.infer<typeof ShopSchema>;

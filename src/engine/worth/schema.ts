@@ -48,7 +48,8 @@ export const ParcelSchema = z.looseObject({
 });
 
 const Source = z.looseObject({ text: maybe(Text), date: maybe(DateText), url: maybe(Text) });
-const Erratum = z.looseObject({ date: maybe(DateText), lines: listOf(Id), text: maybe(Text) });
+/** The maker's later correction, and the lines it is about. */
+export const ErratumSchema = z.looseObject({ date: maybe(DateText), lines: listOf(Id), text: maybe(Text) });
 
 /** A kit that a subscription sent out: its contents, its tiers and where that was learned. */
 export const KitSchema = z.looseObject({
@@ -61,7 +62,7 @@ export const KitSchema = z.looseObject({
   theme: maybe(Text),
   received: maybe(z.boolean()),
   spokenMarket: maybe(Id),
-  errata: listOf(Erratum),
+  errata: listOf(ErratumSchema),
   valuedOn: maybe(DateText),
   shipsFrom: maybe(Id),
   sources: listOf(Source),
@@ -74,4 +75,5 @@ export type Tier = z.infer<typeof TierSchema>;
 export type ImportRule = z.infer<typeof ImportRuleSchema>;
 export type Market = z.infer<typeof MarketSchema>;
 export type Parcel = z.infer<typeof ParcelSchema>;
+export type Erratum = z.infer<typeof ErratumSchema>;
 export type Kit = z.infer<typeof KitSchema>;

@@ -11,3 +11,4 @@ export * from "./remakes.ts";
 export * from "./removed.ts";
 export * from "./sample.ts";
 export * from "./stash.ts";
+export * from "./told.ts";

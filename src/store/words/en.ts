@@ -112,6 +112,16 @@ export const storeWords = {
   settle: (line: string) => `Choose the price to go with for ${line}`,
   unsettle: (line: string) => `Leave open the price to go with for ${line}`,
 
+  setClaims: (line: string) => `Note what is said of ${line}`,
+  decide: (line: string) => `Choose between what is said of ${line}`,
+  leaveOpen: (line: string) => `Leave open what is said of ${line}`,
+  addVariant: (form: string, line: string) => `Add ${form} as another form of ${line}`,
+  removeVariant: (line: string) => `Remove a form of ${line}`,
+  followVariant: (form: string) => `Choose ${form} as the form to go by`,
+  addErratum: (kit: string) => `Add a correction to ${kit}`,
+  editErratum: (kit: string) => `Change a correction to ${kit}`,
+  removeErratum: (kit: string) => `Remove a correction to ${kit}`,
+
   addMarket: (name: string) => `Add the market ${name}`,
   removeMarket: (name: string) => `Remove the market ${name}`,
   addShop: (name: string) => `Add the shop ${name}`,

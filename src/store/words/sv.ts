@@ -102,6 +102,16 @@ export const storeWords: typeof en = {
   settle: (line) => `Välj priset att gå på för ${line}`,
   unsettle: (line) => `Lämna priset att gå på öppet för ${line}`,
 
+  setClaims: (line) => `Anteckna vad som sägs om ${line}`,
+  decide: (line) => `Välj mellan det som sägs om ${line}`,
+  leaveOpen: (line) => `Lämna öppet vad som sägs om ${line}`,
+  addVariant: (form, line) => `Lägg till ${form} som en annan form av ${line}`,
+  removeVariant: (line) => `Ta bort en form av ${line}`,
+  followVariant: (form) => `Välj ${form} som den form som gäller`,
+  addErratum: (kit) => `Lägg till en rättelse i ${kit}`,
+  editErratum: (kit) => `Ändra en rättelse i ${kit}`,
+  removeErratum: (kit) => `Ta bort en rättelse i ${kit}`,
+
   addMarket: (name) => `Lägg till marknaden ${name}`,
   removeMarket: (name) => `Ta bort marknaden ${name}`,
   addShop: (name) => `Lägg till butiken ${name}`,

@@ -4,6 +4,7 @@ import { frameWords as frameEn } from "../../../src/ui/words/en/frame.ts";
 import { importWords as importEn } from "../../../src/ui/words/en/import.ts";
 import { keepSafeWords as keepSafeEn } from "../../../src/ui/words/en/keep-safe.ts";
 import { kinWords as kinEn } from "../../../src/ui/words/en/kin.ts";
+import { kitLogWords as kitLogEn } from "../../../src/ui/words/en/kit-log.ts";
 import { kitsWords as kitsEn } from "../../../src/ui/words/en/kits.ts";
 import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
 import { meanings as meaningsEn, meaningsPage as meaningsPageEn } from "../../../src/ui/words/en/meanings.ts";
@@ -22,6 +23,7 @@ import { frameWords } from "../../../src/ui/words/sv/frame.ts";
 import { importWords } from "../../../src/ui/words/sv/import.ts";
 import { keepSafeWords } from "../../../src/ui/words/sv/keep-safe.ts";
 import { kinWords } from "../../../src/ui/words/sv/kin.ts";
+import { kitLogWords } from "../../../src/ui/words/sv/kit-log.ts";
 import { kitsWords } from "../../../src/ui/words/sv/kits.ts";
 import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
 import { meanings, meaningsPage } from "../../../src/ui/words/sv/meanings.ts";
@@ -43,6 +45,7 @@ export const places = [
   ["import", importEn, importWords],
   ["keep-safe", keepSafeEn, keepSafeWords],
   ["kin", kinEn, kinWords],
+  ["kit-log", kitLogEn, kitLogWords],
   ["kits", kitsEn, kitsWords],
   ["markets", marketsEn, marketsWords],
   ["meanings", { meanings: meaningsEn, page: meaningsPageEn }, { meanings, page: meaningsPage }],

@@ -1,17 +1,17 @@
 import { useState } from "react";
 import type { Claim, Line } from "../../../engine/price/index.ts";
 import type { Kit } from "../../../engine/worth/index.ts";
-import { editLine } from "../../../store/index.ts";
+import { setClaims } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
-import { Button, Field, FieldRow, Select } from "../../parts/index.ts";
+import { Button } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
+import { kitLogWords } from "../../words/kit-log.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { headingOf } from "../focus-heading.ts";
-import { today } from "../today.ts";
-import { claimField, claimFields, claimValue, valueAt } from "../view/claims.ts";
-import type { SourceNote } from "../view/entry.ts";
+import { claimField, sourceOf } from "../view/claims.ts";
+import { valueText } from "../view/conflicts.ts";
+import { ClaimForm } from "./claim-form.tsx";
 import styles from "./contents.module.css";
-import { SourceFields } from "./source-fields.tsx";
 
 const text = kitsWords.line;
 
@@ -20,8 +20,12 @@ type Props = Readonly<{ kit: Kit; line: Line }>;
 /** Who says what about a line, how surely, and when. */
 export function Claims({ kit, line }: Props) {
   const claims = line.claims ?? [];
-  const [adding, setAdding] = useState(false);
-  const put = (next: readonly Claim[]) => doAct(editLine(kit, line, ["claims"], next), null);
+  const [editing, setEditing] = useState<number | "new" | null>(null);
+  const put = (next: readonly Claim[]) => doAct(setClaims(kit, line, next), null);
+  const keep = (at: number, claim: Claim) => {
+    void put(claims.toSpliced(at, 1, claim));
+    setEditing(null);
+  };
   return (
     <section aria-label={text.claims}>
       <h3>{text.claims}</h3>
@@ -30,33 +34,31 @@ export function Claims({ kit, line }: Props) {
         {claims.map((claim, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: claims have no name of their own, and keep no state
           <li key={index}>
-            <span>{text.claim(claimField(claim.field), claimValue(claim.value))}</span>
-            <span className={styles.fact}>{saidBy(claim)}</span>
-            <Button
-              kind="quiet"
-              className={styles.change ?? ""}
-              onClick={(event) => {
-                const goOn = headingOf(event.currentTarget);
-                void put(claims.filter((other) => other !== claim)).then(goOn);
-              }}
-            >
-              {kitsWords.prices.remove}
-              <span className="visually-hidden">{kitsWords.contents.about(claimField(claim.field))}</span>
-            </Button>
+            {editing === index ? (
+              <ClaimForm
+                {...{ kit, line, claim }}
+                onKeep={(next) => keep(index, next)}
+                onClose={() => setEditing(null)}
+              />
+            ) : (
+              <ClaimLine
+                {...{ line, claim }}
+                onChange={() => setEditing(index)}
+                onRemove={() => put(claims.toSpliced(index, 1))}
+              />
+            )}
           </li>
         ))}
       </ul>
-      {adding ? (
-        <AddClaim
-          kit={kit}
-          line={line}
-          onAdd={(claim) => {
-            void put([...claims, claim]);
-            setAdding(false);
-          }}
+      {editing === "new" ? (
+        <ClaimForm
+          {...{ kit, line }}
+          claim={null}
+          onKeep={(claim) => keep(claims.length, claim)}
+          onClose={() => setEditing(null)}
         />
       ) : (
-        <Button kind="quiet" onClick={() => setAdding(true)}>
+        <Button kind="quiet" onClick={() => setEditing("new")}>
           {text.addClaim}
         </Button>
       )}
@@ -64,41 +66,42 @@ export function Claims({ kit, line }: Props) {
   );
 }
 
-const saidBy = ({ source, sure, date }: Claim): string =>
-  [
-    source ?? kitsWords.contents.aSource,
-    ...(sure ? [kitsWords.contents.sure[sure]] : []),
-    ...(date ? [format.date(date)] : []),
-  ].join(", ");
+type LineProps = Readonly<{
+  line: Line;
+  claim: Claim;
+  onChange: () => void;
+  onRemove: () => Promise<unknown>;
+}>;
 
-function AddClaim({ kit, line, onAdd }: Props & Readonly<{ onAdd: (claim: Claim) => void }>) {
-  const [field, setField] = useState("name");
-  const [value, setValue] = useState<string | null>(null);
-  const [note, setNote] = useState<SourceNote | null>(null);
-  const said = value ?? claimValue(valueAt(line, field) ?? "");
-  const add = () => {
-    if (note) onAdd({ field, value: said, sure: note.sure, source: note.source, date: today() });
-  };
+function ClaimLine({ line, claim, onChange, onRemove }: LineProps) {
+  const field = claimField(claim.field);
+  const name = <span className="visually-hidden">{kitsWords.contents.about(field)}</span>;
   return (
-    <div className={styles.editor}>
-      <FieldRow>
-        <Select
-          label={text.claimField}
-          value={field}
-          options={claimFields(line.supply.family)}
-          onValue={(next) => {
-            setField(next);
-            setValue(null);
-          }}
-        />
-        <Field label={text.claimValue} value={said} onValue={setValue} />
-        <SourceFields kitId={kit.id} note={note} onNote={setNote} />
-      </FieldRow>
-      <div>
-        <Button notNow={note ? null : text.claimMissing} onClick={add}>
-          {text.claimVerb}
-        </Button>
-      </div>
-    </div>
+    <>
+      <span>{text.claim(field, valueText(line.supply.family, claim.field ?? "", claim.value))}</span>
+      <span className={styles.fact}>{saidBy(claim)}</span>
+      <Button kind="quiet" className={styles.change ?? ""} onClick={onChange}>
+        {kitLogWords.claims.change}
+        {name}
+      </Button>
+      <Button
+        kind="quiet"
+        className={styles.change ?? ""}
+        onClick={(event) => {
+          const goOn = headingOf(event.currentTarget);
+          void onRemove().then(goOn);
+        }}
+      >
+        {kitsWords.prices.remove}
+        {name}
+      </Button>
+    </>
   );
 }
+
+const saidBy = (claim: Claim): string =>
+  [
+    sourceOf(claim),
+    ...(claim.sure ? [kitsWords.contents.sure[claim.sure]] : []),
+    ...(claim.date ? [format.date(claim.date)] : []),
+  ].join(", ");

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import type { Kit } from "../../../engine/worth/index.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { KitFrame } from "../kit-frame.tsx";
@@ -8,6 +8,8 @@ import styles from "./contents.module.css";
 import { Entry } from "./entry.tsx";
 import { LineItem } from "./line-item.tsx";
 import { Tiers } from "./tiers.tsx";
+
+const Errata = lazy(() => import("./errata.tsx").then((module) => ({ default: module.Errata })));
 
 const text = kitsWords.contents;
 
@@ -34,6 +36,9 @@ export function ContentsPage({ kit }: Readonly<{ kit: Kit }>) {
       </div>
       <About kit={kit} />
       <Tiers kit={kit} />
+      <Suspense fallback={null}>
+        <Errata kit={kit} />
+      </Suspense>
     </KitFrame>
   );
 }

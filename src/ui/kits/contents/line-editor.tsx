@@ -9,6 +9,8 @@ import { Band } from "../band.tsx";
 import { neighbours, noteOf, readWant, wantText } from "../view/line-fields.ts";
 import { Claims } from "./claims.tsx";
 import styles from "./contents.module.css";
+import { Settle } from "./settle.tsx";
+import { Variants } from "./variants.tsx";
 
 const text = kitsWords.line;
 
@@ -49,7 +51,9 @@ export function LineEditor({ kit, line, onGone }: Props) {
           value={line.exclusive ?? false}
           onValue={(exclusive) => keep(["exclusive"], exclusive || undefined)}
         />
+        <Settle kit={kit} line={line} />
         <Claims kit={kit} line={line} />
+        <Variants kit={kit} line={line} />
         <LineActs kit={kit} line={line} onGone={onGone} />
       </div>
     </Band>

@@ -3,19 +3,12 @@ import type { Family } from "../../../engine/supply/index.ts";
 import { traitFields, traitLabel } from "../../supply-form/view/trait-fields.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { supplyWords } from "../../words/supply.ts";
+import { type Conflict, conflictsOf, type Saying, valueText } from "./conflicts.ts";
 
 const words = kitsWords.contents;
 
 /** Who says what of a line: their names, or, where they differ, what each one says. */
 export type Told = Readonly<{ text: string; differs: boolean; note: string | null }>;
-
-/** A claimed value as text; numbers as they are. */
-export function claimValue(value: unknown): string {
-  if (typeof value === "string") return value;
-  if (typeof value === "boolean") return value ? supplyWords.yes : supplyWords.no;
-  if (typeof value === "number") return String(value);
-  return value === null || value === undefined ? words.empty : JSON.stringify(value);
-}
 
 const named: ReadonlyMap<string, string> = new Map([
   ["name", supplyWords.name],
@@ -31,39 +24,48 @@ const named: ReadonlyMap<string, string> = new Map([
 export const claimField = (field: string | null | undefined): string =>
   named.get(field ?? "") ?? (field ? traitLabel(field.replace(/^traits\./, "")) : kitsWords.line.wholeLine);
 
-const sourceOf = (claim: Claim): string => claim.source ?? words.aSource;
+export const sourceOf = (claim: Claim): string => claim.source ?? words.aSource;
 
-/** The first field of which sources say different things, with one claim for each of those. */
-function differing(claims: readonly Claim[]): readonly Claim[] {
-  const readable = claims.filter(({ sure }) => sure !== "unreadable");
-  for (const { field } of readable) {
-    const about = readable.filter((claim) => claim.field === field);
-    const apart = about.filter(
-      (claim, index) =>
-        about.findIndex((other) => claimValue(other.value) === claimValue(claim.value)) === index,
-    );
-    if (apart.length > 1) return apart;
-  }
-  return [];
+/** Who says a thing; where nobody does, it only stands in the line. */
+const sayer = ({ claims: [first] }: Saying): string => (first ? sourceOf(first) : words.theLine);
+
+function differText(family: Family, { field, sayings }: Conflict): string {
+  const [first, ...others] = sayings;
+  const value = (saying: Saying) => valueText(family, field, saying.value);
+  return first
+    ? [
+        words.says(sayer(first), value(first)),
+        ...others.map((saying) => words.alsoSays(sayer(saying), value(saying))),
+      ].join(", ")
+    : "";
 }
+
+const suresOf = ({ sayings }: Conflict): readonly string[] =>
+  sayings.flatMap(({ claims: [first] }) =>
+    first?.sure ? [words.wasSure(sourceOf(first), words.sure[first.sure])] : [],
+  );
+
+const decidedText = (family: Family, { field, decided }: Conflict): readonly string[] =>
+  decided
+    ? [words.decided(claimField(field), valueText(family, field, decided.value), decided.reason ?? null)]
+    : [];
 
 /** Who says what of a line, in a few words. */
 export function toldOf(line: Line): Told {
-  const claims = line.claims ?? [];
-  const apart = differing(claims);
-  const [first, ...others] = apart;
-  if (!first) {
-    const sources = [...new Set(claims.map(sourceOf))];
-    return { text: kitsWords.joined(sources), differs: false, note: null };
+  const { family } = line.supply;
+  const conflicts = conflictsOf(line);
+  const decided = conflicts.flatMap((conflict) => decidedText(family, conflict));
+  const open = conflicts.find((conflict) => conflict.decided === null);
+  if (open) {
+    const note = [words.differ, ...suresOf(open), ...decided].join(" ");
+    return { text: differText(family, open), differs: true, note };
   }
-  const said = [
-    words.says(sourceOf(first), claimValue(first.value)),
-    ...others.map((claim) => words.alsoSays(sourceOf(claim), claimValue(claim.value))),
-  ];
-  const sures = apart.flatMap((claim) =>
-    claim.sure ? [words.wasSure(sourceOf(claim), words.sure[claim.sure])] : [],
-  );
-  return { text: said.join(", "), differs: true, note: [words.differ, ...sures].join(" ") };
+  const sources = [...new Set((line.claims ?? []).map(sourceOf))];
+  return {
+    text: kitsWords.joined(sources),
+    differs: false,
+    note: decided.length > 0 ? decided.join(" ") : null,
+  };
 }
 
 /** What a source can say something about: the fields of a line, in words. */
@@ -77,17 +79,3 @@ export const claimFields = (family: Family): readonly Readonly<{ value: string; 
     "qty",
     ...traitFields(family).map(({ trait }) => `traits.${trait}`),
   ].map((value) => ({ value, label: claimField(value) }));
-
-/** What stands in a field of a line now, by its claim's name. */
-export function valueAt(line: Line, field: string): unknown {
-  if (field === "qty") return line.qty ?? 1;
-  return field
-    .split(".")
-    .reduce<unknown>(
-      (node, name) =>
-        typeof node === "object" && node !== null
-          ? Object.entries(node).find(([key]) => key === name)?.[1]
-          : undefined,
-      line.supply,
-    );
-}

@@ -89,6 +89,9 @@ export const kitsWords = {
     says: (source: string, value: string) => `${source} says ${value}`,
     alsoSays: (source: string, value: string) => `${source} ${value}`,
     aSource: "somebody",
+    theLine: "the line",
+    decided: (field: string, value: string, reason: string | null) =>
+      `Went with ${field.toLowerCase()} ${value}${reason ? `: ${reason}` : ""}.`,
     empty: "an unreadable word",
   },
 

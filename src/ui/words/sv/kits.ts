@@ -92,6 +92,9 @@ export const kitsWords: typeof en = {
     says: (source, value) => `${source} säger ${value}`,
     alsoSays: (source, value) => `${source} ${value}`,
     aSource: "någon",
+    theLine: "raden",
+    decided: (field, value, reason) =>
+      `Gick på ${field.toLowerCase()} ${value}${reason ? `: ${reason}` : ""}.`,
     empty: "ett oläsligt ord",
   },
 
