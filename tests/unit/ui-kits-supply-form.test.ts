@@ -73,7 +73,15 @@ describe("a colour", () => {
   });
 
   it("loses its measured Lab when another hex is typed, and keeps its name", () => {
-    const measured = { name: "moss", lab: [50, -12, 30] as [number, number, number], white: "D65" as const };
+    const lab: [number, number, number] = [50, -12, 30];
+    const measured = {
+      name: "moss",
+      lab,
+      white: "D65",
+      from: "measured",
+      spread: 0.4,
+      certainty: 0.9,
+    } as const;
     expect(withHex(measured, "#112233")).toEqual({ name: "moss", hex: "#112233", from: "typed" });
     expect(hexOf(withHex(measured, "#112233"))).toBe("#112233");
   });

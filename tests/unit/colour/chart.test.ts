@@ -256,6 +256,17 @@ describe("faults name the place, what is wrong and what to do", () => {
     expect(read.ok ? "read" : read.fault).toMatchObject({ place, problem });
     expect(!read.ok && read.fault.remedy.length).toBeGreaterThan(10);
   });
+  // No outside source: the sentence is our own.
+  it("in Swedish where that is spoken", () => {
+    expect(readChart({ ...photo, corners: [a, c, b, d] }, "sv")).toEqual({
+      ok: false,
+      fault: {
+        place: "corners",
+        problem: "hörnen korsar varandra, eller ligger på en linje",
+        remedy: "märk ut dem i ordning runt kartan",
+      },
+    });
+  });
   it("paper: none to be found in a picture of colours only", () => {
     const patches = repainted(photo.picture, (x, y) => {
       const hue = (Math.floor(x / 9) * 7 + Math.floor(y / 9) * 13) % 6;

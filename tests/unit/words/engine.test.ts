@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { chartFaultsIn } from "../../../src/engine/colour/chart/words/index.ts";
 import { wordsIn as colourWords } from "../../../src/engine/colour/words/index.ts";
 import { wordsIn as matchWords } from "../../../src/engine/match/words/index.ts";
 import { wordsIn as priceWords } from "../../../src/engine/price/words/index.ts";
@@ -48,6 +49,7 @@ const sameWord = /^(?:hues\.orange|traits\.form|binder|tip|surface|amounts\.plai
 
 describe.each([
   ["colour", colourWords],
+  ["chart", chartFaultsIn],
   ["supply", { en: { ...supplyWords.en, values: {} }, sv: { ...supplyWords.sv, values: {} } }],
   ["match", matchWords],
   ["price", priceWords],

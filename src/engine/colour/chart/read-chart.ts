@@ -1,12 +1,12 @@
-import { fail, type Outcome, ok } from "../../record/index.ts";
+import { type Language, type Outcome, ok } from "../../record/index.ts";
 import { type Lab, labFromLinear, linearFromLab } from "../lab.ts";
 import type { Triple } from "../matrix.ts";
 import { type Around, lightAround } from "./around.ts";
-import { checked } from "./check.ts";
+import { chartFault, checked } from "./check.ts";
 import { homographyOf } from "./homography.ts";
 import { judge } from "./judge.ts";
 import { cellBox, type Grid } from "./layout.ts";
-import { isPaper, type Light, type NoLight, readLight } from "./light.ts";
+import { isPaper, type Light, readLight } from "./light.ts";
 import { type Level, partReader } from "./parts.ts";
 import type { CellReading, ChartLight, ChartPhoto, ChartReading } from "./shapes.ts";
 import type { Scene } from "./sites.ts";
@@ -66,11 +66,6 @@ function lightOf({ grid, light }: Sight, arounds: readonly Around[]): ChartLight
   };
 }
 
-const withoutLight = (why: NoLight) =>
-  why === "too-bright"
-    ? fail("photo", "the paper is brighter than the camera could tell", "take it again in less light")
-    : fail("paper", "no bare paper was found around the swatches", "mark a few spots of bare paper");
-
 /**
  * The colours of a swatch chart, from one photo of it. The chart is squared up by its corners; the light is told
  * from the bare paper around each swatch, in linear light and channel by channel, so that its fall-off, its
@@ -86,20 +81,19 @@ const withoutLight = (why: NoLight) =>
  * @see Hartley & Zisserman (2004), Multiple View Geometry, 2nd ed., section 4.1; IEC 61966-2-1 (sRGB);
  *   Huber (1964) and Beaton & Tukey (1974) for the robust means
  */
-export function readChart(photo: ChartPhoto): Outcome<ChartReading> {
+export function readChart(photo: ChartPhoto, language: Language = "en"): Outcome<ChartReading> {
   const { gap = usualGap, white = usualWhite, paper = [], picture, rows, columns } = photo;
-  const whole = checked(photo);
+  const whole = checked(photo, language);
   if (!whole.ok) return whole;
   const map = homographyOf(photo.corners);
-  if (!map)
-    return fail("corners", "the corners cross, or lie on one line", "mark them in order around the chart");
+  if (!map) return chartFault("corners-cross", language);
 
   const [scene, grid] = [
     { picture, map },
     { rows, columns, gap },
   ];
   const light = readLight(scene, grid, paper);
-  if (typeof light === "string") return withoutLight(light);
+  if (typeof light === "string") return chartFault(light, language);
   const sight = { scene, grid, light, white };
   const read = readCells(sight);
   return ok({

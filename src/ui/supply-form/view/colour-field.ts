@@ -26,9 +26,9 @@ export function readColour(text: string): Read<string> {
   return { ok: false, fault: `${problem}: ${remedy}.` };
 }
 
-/** The colour with another hex. A measured Lab would outrank it, so that goes; its name stays. */
+/** The colour with another hex. A measured Lab would outrank it, so that goes, with how well it was measured; its name stays. */
 export function withHex(colour: Given, hex: string | undefined): Colour | undefined {
-  const { lab: _, white: __, hex: ___, from: ____, ...rest } = colour ?? {};
+  const { lab, white, hex: _, from, spread, certainty, ...rest } = colour ?? {};
   const next = hex === undefined ? rest : { ...rest, hex, from: "typed" as const };
   return Object.keys(next).length > 0 ? next : undefined;
 }
