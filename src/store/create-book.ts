@@ -1,7 +1,7 @@
 import { create } from "zustand";
 import { emptyWorkbook, type Workbook } from "../engine/workbook/index.ts";
 import { failed, type Stored, stored, storeFault } from "./faults.ts";
-import { type Act, type ActDraft, difference, type Picture } from "./journal/index.ts";
+import { type ActDraft, type ActHead, difference, type Picture } from "./journal/index.ts";
 import { memoryDisk, memoryRepository } from "./memory.ts";
 import { load, reload } from "./opening.ts";
 import type { BookRepository, Snapshot } from "./repository.ts";
@@ -152,7 +152,7 @@ export function createBook(tools: BookTools) {
         }),
       ),
     /** The journal, newest first. */
-    acts: (skip: number, limit: number): Promise<Stored<readonly Act[]>> =>
+    acts: (skip: number, limit: number): Promise<Stored<readonly ActHead[]>> =>
       session.repository.acts(skip, limit),
     snapshots: (): Promise<Stored<readonly Snapshot[]>> => session.repository.snapshots(),
     closeBook: () => {

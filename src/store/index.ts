@@ -34,8 +34,8 @@ export type { Stored, StoreFault, StoreFaultKind } from "./faults.ts";
 export { askToKeep, type StorageHealth, storageHealth } from "./health.ts";
 export { newId } from "./ids.ts";
 export {
-  type Act,
   type ActDraft,
+  type ActHead,
   type Change,
   type Entry,
   type Match,

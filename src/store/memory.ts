@@ -1,7 +1,7 @@
 import { emptyWorkbook, type Workbook } from "../engine/workbook/index.ts";
 import { recordsIn } from "./count.ts";
 import { stored } from "./faults.ts";
-import type { Act, Picture } from "./journal/index.ts";
+import type { Act, ActHead, Picture } from "./journal/index.ts";
 import { unmentioned } from "./photos.ts";
 import { prepare } from "./prepare.ts";
 import { type BookRepository, type Draft, type Needed, type Snapshot, snapshotsKept } from "./repository.ts";
@@ -24,6 +24,8 @@ export const memoryDisk = (device: string): Disk => ({
   pictures: new Map(),
   device,
 });
+
+const headOf = ({ changes: _, inverse: __, ...head }: Act): ActHead => head;
 
 function keep(disk: Disk, { at, label }: Draft): void {
   const id = (disk.kept.at(-1)?.snapshot.id ?? 0) + 1;
@@ -70,7 +72,13 @@ export function memoryRepository(disk: Disk): BookRepository {
     lasting: false,
     load: async () => stored(opened()),
     commit: async (draft) => commit(draft),
-    acts: async (skip, limit) => stored(disk.acts.toReversed().slice(skip, skip + limit)),
+    acts: async (skip, limit) =>
+      stored(
+        disk.acts
+          .toReversed()
+          .slice(skip, skip + limit)
+          .map(headOf),
+      ),
     act: async (id) => stored(disk.acts.find((act) => act.id === id) ?? null),
     snapshots: async () => stored(disk.kept.map(({ snapshot }) => snapshot).toReversed()),
     snapshot: async (id) => stored(disk.kept.find(({ snapshot }) => snapshot.id === id)?.book ?? null),

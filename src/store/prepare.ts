@@ -9,13 +9,24 @@ export type Prepared = Readonly<{ book: Workbook; act: Act }>;
 /** Where the book is kept, as its writer must know it. */
 export type Place = Readonly<{ device: string; counter: number; revision: number }>;
 
-/** `book` after `changes`, checked against the format. */
-export function changed(book: Workbook, changes: readonly Change[]) {
+function workedOut(book: Workbook, changes: readonly Change[]) {
   const applied = fromOutcome(applyChanges(book, changes));
   if (!applied.ok) return applied;
   const checked = fromOutcome(checkTouched(applied.value.book, changes));
   return checked.ok ? applied : checked;
 }
+
+/** `work`, which is pure, with its last answer kept: an act is worked out to be shown, and then once more to be kept. */
+function remembering<A, B, R>(work: (a: A, b: B) => R): (a: A, b: B) => R {
+  let last: Readonly<{ a: A; b: B; answer: R }> | null = null;
+  return (a, b) => {
+    if (last?.a !== a || last.b !== b) last = { a, b, answer: work(a, b) };
+    return last.answer;
+  };
+}
+
+/** `book` after `changes`, checked against the format. */
+export const changed = remembering(workedOut);
 
 /** Works out what keeping `draft` in `book` comes to, and under which name the journal has it. */
 export function prepare(book: Workbook, draft: Draft, place: Place): Stored<Prepared> {

@@ -1,6 +1,6 @@
 import type { Workbook } from "../engine/workbook/index.ts";
 import type { Stored, StoreFault } from "./faults.ts";
-import type { Act, ActKind, Change, Picture } from "./journal/index.ts";
+import type { Act, ActHead, ActKind, Change, Picture } from "./journal/index.ts";
 
 /** The book as it is kept. */
 export type Opened = Readonly<{
@@ -60,8 +60,9 @@ export type BookRepository = Readonly<{
    * @returns once it is on the disk
    */
   commit: (draft: Draft) => Promise<Stored<Committed>>;
-  /** Acts of the journal, newest first, after the first `skip`. */
-  acts: (skip: number, limit: number) => Promise<Stored<readonly Act[]>>;
+  /** Acts of the journal by name, newest first, after the first `skip`. */
+  acts: (skip: number, limit: number) => Promise<Stored<readonly ActHead[]>>;
+  /** An act with all that it changed. */
   act: (id: string) => Promise<Stored<Act | null>>;
   /** Newest first. */
   snapshots: () => Promise<Stored<readonly Snapshot[]>>;

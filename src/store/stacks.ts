@@ -1,5 +1,5 @@
 import { type Stored, stored } from "./faults.ts";
-import { type Act, noStacks, type Stacks, stacksAfter, undoLimit } from "./journal/index.ts";
+import { type ActHead, noStacks, type Stacks, stacksAfter, undoLimit } from "./journal/index.ts";
 import type { BookRepository } from "./repository.ts";
 import { type Session, showStacks } from "./state.ts";
 
@@ -10,7 +10,7 @@ const farthest = 10 * undoLimit;
 
 /** What can be undone, as the journal tells it from its newest end. */
 async function readStacks({ acts }: BookRepository): Promise<Stored<Stacks>> {
-  let read: readonly Act[] = [];
+  let read: readonly ActHead[] = [];
   let stacks = noStacks;
   while (stacks.past.length < undoLimit && read.length < farthest) {
     const page = await acts(read.length, pageSize);

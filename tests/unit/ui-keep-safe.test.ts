@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { emptyWorkbook, sizeLimitBytes, writeWorkbook } from "../../src/engine/workbook/index.ts";
-import { type Act, backupFile } from "../../src/store/index.ts";
+import { type ActHead, backupFile } from "../../src/store/index.ts";
 import { bytesText } from "../../src/ui/keep-safe/view/bytes.ts";
 import { copyName, writtenText } from "../../src/ui/keep-safe/view/copy.ts";
 import { healthView } from "../../src/ui/keep-safe/view/health.ts";
@@ -31,7 +31,7 @@ describe("the name of a copy", () => {
 });
 
 it("tells each act once, as it stands now", () => {
-  const act = (id: string, kind: Act["kind"], of?: string): Act => ({
+  const act = (id: string, kind: ActHead["kind"], of?: string): ActHead => ({
     ...{
       id,
       kind,

@@ -3,9 +3,9 @@ const dayMs = 86_400_000;
 /** Midnight UTC of a calendar date, or NaN where the calendar has no such day (30 February). */
 function midnight(text: string): number {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return Number.NaN;
-  const time = Date.parse(`${text}T00:00:00Z`);
-  // Some engines roll 2026-02-30 over into March: only a date that prints back as itself exists.
-  return Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== text ? Number.NaN : time;
+  const date = new Date(`${text}T00:00:00Z`);
+  // Some engines roll 2026-02-30 over into March: only a day that is still the one that was asked for exists.
+  return date.getUTCDate() === Number(text.slice(8)) ? date.getTime() : Number.NaN;
 }
 
 /** Whether `text` is a date of the calendar, written `YYYY-MM-DD` (ISO 8601). */

@@ -1,13 +1,14 @@
 import { Dexie, type Table } from "dexie";
+import { toVersion3 } from "./upgrade.ts";
 
 /** The shape of the database that this code writes. Raised with each `version(n)`. */
-export const schemaVersion = 2;
+export const schemaVersion = 3;
 
 /**
- * The oldest code that may write to this shape. Raised when older code would write rows wrongly: 1 knew no photos,
- * and its copies of everything would be without them.
+ * The oldest code that may write to this shape. Raised when older code would write rows wrongly: 1 knew no photos, and
+ * its copies of everything would be without them; 2 would undo large acts by what is no longer in their row.
  */
-const minimumWriter = 2;
+const minimumWriter = 3;
 
 const stamp = { key: "stamp", schema: schemaVersion, minimumWriter } as const;
 
@@ -19,6 +20,7 @@ export type Database = Dexie &
     meta: Table<unknown, string>;
     pictures: Table<unknown, string>;
     snapshots: Table<unknown, number>;
+    large: Table<unknown, string>;
   }>;
 
 /** The browser's storage, or a stand-in for it. */
@@ -45,7 +47,10 @@ export function database({ name, newDevice, storage }: DatabaseOptions): Databas
   db.version(1).stores({ chunks: "[list+chunk]", journal: "++seq, &id", meta: "key", snapshots: "++id" });
   db.version(2)
     .stores({ pictures: "sha256" })
-    .upgrade((transaction) => transaction.table("meta").put(stamp));
+    .upgrade((transaction) => transaction.table("meta").put({ key: "stamp", schema: 2, minimumWriter: 2 }));
+  db.version(3)
+    .stores({ large: "key" })
+    .upgrade((transaction) => toVersion3(transaction, { key: "stamp", schema: 3, minimumWriter: 3 }));
   db.on("populate", (transaction) =>
     transaction
       .table("meta")

@@ -1,20 +1,24 @@
 import type { Workbook } from "../../engine/workbook/index.ts";
 import { recordsIn } from "../count.ts";
 import { failed, faultOf, type Stored, type StoreFault, stored, storeFault } from "../faults.ts";
+import type { Act } from "../journal/index.ts";
 import { prepare } from "../prepare.ts";
 import { type BookRepository, type Committed, type Draft, snapshotsKept } from "../repository.ts";
+import { bookOfSnapshot, wholeAct } from "./apart.ts";
 import { type Database, type DatabaseOptions, database, schemaVersion } from "./database.ts";
 import {
   afterRows,
   bookOf,
   type Layout,
+  largeKey,
   layoutOf,
-  readAct,
+  readHead,
   readPicture,
   readSnapshot,
   readStamp,
   readState,
   relayAll,
+  rowsOfAct,
   type State,
 } from "./rows.ts";
 import { sweep } from "./sweep.ts";
@@ -22,8 +26,8 @@ import { sweep } from "./sweep.ts";
 /** What this tab last saw of the book, with the rows it lay in. */
 type Mirror = Readonly<{ book: Workbook; layout: Layout; revision: number }>;
 
-async function readMirror(db: Database, revision: number): Promise<Mirror> {
-  const layout = layoutOf(await db.chunks.toArray());
+function mirrorOf(rows: readonly unknown[], revision: number): Mirror {
+  const layout = layoutOf(rows);
   return { book: bookOf(layout), layout, revision };
 }
 
@@ -35,9 +39,22 @@ async function readMeta(db: Database): Promise<Readonly<{ state: State; readOnly
 }
 
 async function keepSnapshot(db: Database, book: Workbook, { at, label }: Draft): Promise<void> {
-  await db.snapshots.add({ at, label, records: recordsIn(book), book });
-  const keys = await db.snapshots.toCollection().primaryKeys();
-  await db.snapshots.bulkDelete(keys.slice(0, -snapshotsKept));
+  const id = await db.snapshots.add({ at, label, records: recordsIn(book) });
+  await db.large.add({ key: largeKey("snapshot", id), text: JSON.stringify(book) });
+  const old = (await db.snapshots.toCollection().primaryKeys()).slice(0, -snapshotsKept);
+  await db.snapshots.bulkDelete(old);
+  await db.large.bulkDelete(old.map((key) => largeKey("snapshot", key)));
+}
+
+function keepAct(db: Database, act: Act): readonly PromiseLike<unknown>[] {
+  const { row, apart } = rowsOfAct(act);
+  return [db.journal.add(row), ...(apart ? [db.large.add(apart)] : [])];
+}
+
+/** Waits for writes that were asked for at once; fails as the first of them in their order, since later ones fail after it. */
+async function together(writes: readonly PromiseLike<unknown>[]): Promise<void> {
+  const failure = (await Promise.allSettled(writes)).find(({ status }) => status === "rejected");
+  if (failure?.status === "rejected") throw failure.reason;
 }
 
 /** Writes an act in the transaction it is called in. Nothing is written before everything is known to fit. */
@@ -45,20 +62,20 @@ async function write(db: Database, mirror: Mirror, draft: Draft) {
   const { state, readOnly } = await readMeta(db);
   if (readOnly) return failed(readOnly);
   const rebased = state.revision !== mirror.revision;
-  const base = rebased ? await readMirror(db, state.revision) : mirror;
+  const base = rebased ? mirrorOf(await db.chunks.toArray(), state.revision) : mirror;
   const prepared = prepare(base.book, draft, state);
   if (!prepared.ok) return prepared;
   const { book, act } = prepared.value;
   const rows = relayAll(base.layout, base.book, book);
   if (draft.snapshot) await keepSnapshot(db, base.book, draft);
-  for (const { list, written, dropped } of rows) {
-    await db.chunks.bulkPut(written.map((chunk) => ({ list, ...chunk })));
-    await db.chunks.bulkDelete(dropped.map((chunk) => [list, chunk] as [string, number]));
-  }
-  if (draft.pictures?.length) await db.pictures.bulkPut(draft.pictures);
-  await db.journal.add(act);
   const revision = state.revision + 1;
-  await db.meta.put({ ...state, key: "state", counter: act.counter, revision, savedAt: act.at });
+  await together([
+    ...rows.map(({ list, written }) => db.chunks.bulkPut(written.map((chunk) => ({ list, ...chunk })))),
+    ...rows.map(({ list, dropped }) => db.chunks.bulkDelete(dropped.map((chunk) => [list, chunk]))),
+    ...(draft.pictures?.length ? [db.pictures.bulkPut(draft.pictures)] : []),
+    ...keepAct(db, act),
+    db.meta.put({ ...state, key: "state", counter: act.counter, revision, savedAt: act.at }),
+  ]);
   return stored({ act, rebased, mirror: { book, revision, layout: afterRows(base.layout, rows) } });
 }
 
@@ -68,7 +85,9 @@ async function guarded<T>(work: () => Promise<Stored<T>>): Promise<Stored<T>> {
     return await work();
   } catch (error) {
     return failed(
-      error instanceof Error && error.name === "$ZodError" ? storeFault("damaged") : faultOf(error),
+      error instanceof SyntaxError || (error instanceof Error && error.name === "$ZodError")
+        ? storeFault("damaged")
+        : faultOf(error),
     );
   }
 }
@@ -92,7 +111,7 @@ function watch(db: Database): (listener: (fault: StoreFault) => void) => void {
 export function dexieRepository(options: DatabaseOptions): BookRepository {
   const db = database(options);
   const whenLost = watch(db);
-  const tables = [db.chunks, db.journal, db.meta, db.pictures, db.snapshots];
+  const tables = [db.chunks, db.journal, db.meta, db.pictures, db.snapshots, db.large];
   let mirror: Mirror | null = null;
 
   const opened = async () => {
@@ -103,8 +122,8 @@ export function dexieRepository(options: DatabaseOptions): BookRepository {
     guarded(async () => {
       await opened();
       const { meta, fresh } = await db.transaction("r", tables, async () => {
-        const meta = await readMeta(db);
-        return { meta, fresh: await readMirror(db, meta.state.revision) };
+        const [meta, rows] = await Promise.all([readMeta(db), db.chunks.toArray()]);
+        return { meta, fresh: mirrorOf(rows, meta.state.revision) };
       });
       mirror = fresh;
       const { revision, savedAt } = meta.state;
@@ -135,24 +154,18 @@ export function dexieRepository(options: DatabaseOptions): BookRepository {
     commit,
     acts: (skip, limit) =>
       reading(async () =>
-        (await db.journal.reverse().offset(skip).limit(limit).toArray()).map((row) => readAct(row)),
+        (await db.journal.reverse().offset(skip).limit(limit).toArray()).map((row) => readHead(row)),
       ),
     act: (id) =>
       reading(async () => {
         const row = await db.journal.get({ id });
-        return row === undefined ? null : readAct(row);
+        return row === undefined ? null : wholeAct(db, row);
       }),
     snapshots: () =>
-      reading(async () =>
-        (await db.snapshots.reverse().toArray()).map((row) => {
-          const { id, at, label, records } = readSnapshot(row);
-          return { id, at, label, records };
-        }),
-      ),
+      reading(async () => (await db.snapshots.reverse().toArray()).map((row) => readSnapshot(row))),
     snapshot: (id) =>
       reading(async () => {
-        const row = await db.snapshots.get(id);
-        return row === undefined ? null : readSnapshot(row).book;
+        return bookOfSnapshot(db, id);
       }),
     picture: (sha256) =>
       reading(async () => {
@@ -165,7 +178,9 @@ export function dexieRepository(options: DatabaseOptions): BookRepository {
         return db.transaction("rw", tables, async () => {
           const { state, readOnly } = await readMeta(db);
           if (readOnly) return failed(readOnly);
-          return stored(await sweep(db, (await readMirror(db, state.revision)).book, need));
+          const fresh = async () => mirrorOf(await db.chunks.toArray(), state.revision);
+          const book = async () => (mirror?.revision === state.revision ? mirror : await fresh()).book;
+          return stored(await sweep(db, book, need));
         });
       }),
     whenLost,

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { emptyWorkbook, type Workbook } from "../../engine/workbook/index.ts";
-import { type Act, type ListName, listNames, type Picture } from "../journal/index.ts";
+import { type Act, type ActHead, type ListName, listNames, type Picture } from "../journal/index.ts";
 import type { Snapshot } from "../repository.ts";
 import { type Chunk, chunkSize, type Relaid, relay } from "./chunks.ts";
 
@@ -14,10 +14,11 @@ const State = z.object({
 const ChunkRow = z.object({
   list: z.enum([...listNames, "book"]),
   chunk: z.int(),
-  records: z.array(z.unknown()),
+  // Their number and kind alone: each record was checked when it was written, and ten thousand are read at a start.
+  records: z.custom<readonly unknown[]>((value) => Array.isArray(value)),
 });
 const BookFields = z.looseObject({});
-const ActRow = z.object({
+const HeadRow = z.object({
   id: z.string(),
   device: z.string(),
   counter: z.int(),
@@ -25,19 +26,29 @@ const ActRow = z.object({
   label: z.string(),
   kind: z.enum(["do", "undo", "redo"]),
   of: z.optional(z.string()),
-  changes: z.array(z.unknown()),
-  inverse: z.array(z.unknown()),
 });
+const Parts = z.object({ changes: z.array(z.unknown()), inverse: z.array(z.unknown()) });
+/** `large`: what it changed stands apart, and here are none. */
+const ActRow = z.object({ ...Parts.shape, large: z.optional(z.boolean()) });
 const PictureRow = z.object({ sha256: z.string(), bytes: z.instanceof(Uint8Array<ArrayBuffer>) });
-const SnapshotRow = z.object({
-  id: z.int(),
-  at: z.string(),
-  label: z.string(),
-  records: z.int(),
-  book: z.looseObject({}),
-});
+const SnapshotRow = z.object({ id: z.int(), at: z.string(), label: z.string(), records: z.int() });
 
 export type State = z.infer<typeof State>;
+
+/**
+ * What only some acts ask for, and no start of the app, as JSON in a row of its own: all that a large act changed, and the
+ * book of a snapshot. Text is kept and fetched several times faster than as many objects.
+ */
+export type LargeRow = Readonly<{ key: string; text: string }>;
+
+const LargeRow = z.object({ key: z.string(), text: z.string() });
+
+/** Up to how many characters what an act changed stays in its row. */
+const mostInRow = 16_384;
+
+export const largeKey = (of: "act" | "snapshot", id: string | number): string => `${of} ${id}`;
+/** @throws SyntaxError where the text is damaged */
+export const readLarge = (row: unknown): unknown => JSON.parse(LargeRow.parse(row).text);
 
 /** The rows of a book by list, as this tab last saw them. */
 export type Layout = ReadonlyMap<ListName | "book", readonly Chunk[]>;
@@ -45,10 +56,33 @@ export type Layout = ReadonlyMap<ListName | "book", readonly Chunk[]>;
 export const readStamp = (row: unknown) => Stamp.parse(row);
 export const readState = (row: unknown) => State.parse(row);
 
-// Only this code writes acts and books, each checked before it was written; the stamp keeps other code out.
-export const readAct = (row: unknown): Act => ActRow.parse(row) as Act;
-export const readSnapshot = (row: unknown): Snapshot & { book: Workbook } =>
-  SnapshotRow.parse(row) as Snapshot & { book: Workbook };
+export const readSnapshot = (row: unknown): Snapshot => SnapshotRow.parse(row);
+export const readHead = (row: unknown): ActHead => HeadRow.parse(row) as ActHead; // `of` is there or not
+
+/** The key of what stands apart of an act, or null where all of it is in its row. */
+export const apartOf = (row: unknown): string | null =>
+  ActRow.parse(row).large === true ? largeKey("act", readHead(row).id) : null;
+
+/**
+ * An act with all that it changed.
+ * @param apart what stands apart of it
+ */
+export function readAct(row: unknown, apart: unknown): Act {
+  const { changes, inverse } = Parts.parse(apartOf(row) === null ? row : apart);
+  // Only this code writes acts, each checked before it was written; the stamp keeps other code out.
+  return { ...readHead(row), changes, inverse } as Act;
+}
+
+export const readBook = (apart: unknown): Workbook => BookFields.parse(apart) as Workbook; // as it was when written
+
+/** An act as rows: with all that it changed, or with that apart where it is much. */
+export function rowsOfAct(act: Act): Readonly<{ row: object; apart: LargeRow | null }> {
+  const { changes, inverse, ...head } = act;
+  const text = JSON.stringify({ changes, inverse });
+  if (text.length <= mostInRow) return { row: act, apart: null };
+  const row = { ...head, changes: [], inverse: [], large: true };
+  return { row, apart: { key: largeKey("act", act.id), text } };
+}
 
 export const readPicture = (row: unknown): Picture => PictureRow.parse(row);
 

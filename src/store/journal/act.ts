@@ -9,7 +9,15 @@ export type ActKind = "do" | "undo" | "redo";
  * goes on above the highest counter of both (a Lamport clock), so that counter, then device, is one order for
  * all. A removal stays in the journal with the record it removed (`inverse`): that is its tombstone.
  */
-export type Act = Readonly<{
+export type Act = ActHead &
+  Readonly<{
+    changes: readonly Change[];
+    /** Takes the changes back, in this order. */
+    inverse: readonly Change[];
+  }>;
+
+/** An act by its name, without what it changed. */
+export type ActHead = Readonly<{
   /** `device:counter`, the same on every device. */
   id: string;
   device: string;
@@ -20,9 +28,6 @@ export type Act = Readonly<{
   kind: ActKind;
   /** The act that an undo or redo is about: always the one first done. */
   of?: string;
-  changes: readonly Change[];
-  /** Takes the changes back, in this order. */
-  inverse: readonly Change[];
 }>;
 
 /** The bytes of a photo: a JPEG that says nothing but the picture, known by the SHA-256 of its bytes in hex. */

@@ -13,7 +13,10 @@ import { addStock } from "./stock.ts";
 export type Applied = Readonly<{ book: Workbook; inverse: readonly Change[] }>;
 
 /** A working copy: the fields of the book, and the lists that were touched so far. */
-type Draft = { fields: Fields; readonly lists: Map<ListName, Ordered> };
+type Draft = { fields: Fields; readonly lists: Map<ListName, Ordered>; readonly few: boolean };
+
+/** Up to so many changes it costs less to look a record up than to make a list ready for looking up thousands. */
+const few = 8;
 
 type Step = Outcome<Change | null>;
 
@@ -91,8 +94,24 @@ function edit(record: unknown, change: Change): Outcome<Edited> {
   return editPart(record, change, change.path ?? []);
 }
 
+/** A list in which one record is looked up and then replaced, and which is not otherwise touched. */
+function plainList(draft: Draft, name: ListName): Pick<Ordered, "get" | "put"> {
+  const held = own(draft.fields, name);
+  const records: readonly unknown[] = Array.isArray(held) ? held : [];
+  let place = -1;
+  return {
+    get: (key) => {
+      place = records.findIndex((record) => keyOf(name, record) === key);
+      return records[place];
+    },
+    put: (_, record) => {
+      draft.fields = withField(draft.fields, name, records.with(place, record));
+    },
+  };
+}
+
 function changeRecord(draft: Draft, change: Change, name: ListName): Step {
-  const list = listOf(draft, name);
+  const list = draft.few && !draft.lists.has(name) ? plainList(draft, name) : listOf(draft, name);
   const record = list.get(change.id);
   if (record === undefined) return recordGone(change.id);
   const edited = edit(record, change);
@@ -117,7 +136,7 @@ function step(draft: Draft, change: Change): Step {
  *   no fault: there is nothing to do.
  */
 export function applyChanges(book: Workbook, changes: readonly Change[]): Outcome<Applied> {
-  const draft: Draft = { fields: book, lists: new Map() };
+  const draft: Draft = { fields: book, lists: new Map(), few: changes.length <= few };
   const inverse: Change[] = [];
   for (const change of changes) {
     const taken = step(draft, tidy(change) as Change); // tidy only leaves out fields that are undefined

@@ -29,14 +29,17 @@ export function same(a: unknown, b: unknown): boolean {
 }
 
 /** The value as JSON would keep it: fields that are undefined left out. Unchanged where there are none. */
-export function tidy(value: unknown): unknown {
-  if (Array.isArray(value)) {
-    const items = value.map(tidy);
-    return items.every((item, index) => item === value[index]) ? value : items;
-  }
+export const tidy = (value: unknown): unknown => (isTidy(value) ? value : tidied(value));
+
+/** Whether nothing in it is undefined: so it is with nearly every value, and thousands are asked. */
+function isTidy(value: unknown): boolean {
+  if (Array.isArray(value)) return value.every(isTidy);
+  return isFields(value) ? Object.values(value).every((field) => field !== undefined && isTidy(field)) : true;
+}
+
+function tidied(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(tidy);
   if (!isFields(value)) return value;
-  const entries = Object.entries(value).map(([name, field]) => [name, tidy(field)] as const);
-  return entries.every(([name, field]) => field !== undefined && field === value[name])
-    ? value
-    : Object.fromEntries(entries.filter(([, field]) => field !== undefined));
+  const entries = Object.entries(value).filter(([, field]) => field !== undefined);
+  return Object.fromEntries(entries.map(([name, field]) => [name, tidy(field)]));
 }

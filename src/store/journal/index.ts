@@ -5,7 +5,7 @@
  * Merging  Acts have one order for all devices (counter, then device); fields are set one by one, parts of
  *          lists are named by what they are and not by place, removals leave a tombstone, stock is an amount.
  */
-export { type Act, type ActDraft, type ActKind, inJournalOrder, type Picture } from "./act.ts";
+export { type Act, type ActDraft, type ActHead, type ActKind, inJournalOrder, type Picture } from "./act.ts";
 export { applyChanges } from "./apply.ts";
 export {
   type Change,

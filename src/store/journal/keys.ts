@@ -17,9 +17,13 @@ export const matchBy = (fields: readonly string[], record: unknown): Match =>
 
 /** A record's key by these fields: one text field as it stands, anything else as JSON. */
 export function keyBy(fields: readonly string[], record: unknown): string {
-  const values = fields.map((field) => plain(own(fieldsOf(record), field)));
-  const [first] = values;
-  return values.length === 1 && typeof first === "string" ? first : JSON.stringify(values);
+  const [field] = fields;
+  if (fields.length === 1 && field !== undefined) {
+    // Nearly always an id, and asked of thousands. A list has no such field of its own.
+    const value = typeof record === "object" && record !== null ? own(record as Fields, field) : undefined;
+    if (typeof value === "string") return value;
+  }
+  return JSON.stringify(fields.map((name) => plain(own(fieldsOf(record), name))));
 }
 
 /** The `id` by which a change names a record of a list. */

@@ -1,4 +1,4 @@
-import type { Act } from "./act.ts";
+import type { ActHead } from "./act.ts";
 
 /** An act by its name. `latest` is the last act about it: taking that one back undoes or redoes it. */
 export type Entry = Readonly<{ id: string; label: string; at: string; latest: string }>;
@@ -17,7 +17,7 @@ const added = (entries: readonly Entry[], entry: Entry) =>
   [...without(entries, entry.id), entry].slice(-undoLimit);
 
 /** The stacks after one more act. Something new done leaves nothing to redo. */
-export function afterAct({ past, future }: Stacks, { id, of = id, label, at, kind }: Act): Stacks {
+export function afterAct({ past, future }: Stacks, { id, of = id, label, at, kind }: ActHead): Stacks {
   const entry = { id: of, label, at, latest: id };
   if (kind === "do") return { past: added(past, entry), future: [] };
   return kind === "undo"
@@ -26,4 +26,4 @@ export function afterAct({ past, future }: Stacks, { id, of = id, label, at, kin
 }
 
 /** The stacks that these acts, oldest first, leave behind. */
-export const stacksAfter = (acts: readonly Act[]): Stacks => acts.reduce(afterAct, noStacks);
+export const stacksAfter = (acts: readonly ActHead[]): Stacks => acts.reduce(afterAct, noStacks);

@@ -74,6 +74,8 @@ const counted = (count: number, one: string): string => `${count} ${one}${count 
 export const storeWords = {
   faults,
   nothingChanged,
+  /** The act before which an upgrade of the database keeps a snapshot. */
+  updateApp: "Update the app",
   nothingTo: { undo: "There is nothing to undo.", redo: "There is nothing to redo." },
   goOn: "Go on from what is there.",
   goBack: (label: string) => `Go back to before: ${label}`,

@@ -64,6 +64,8 @@ const units = { piece: "st", sheet: "ark" } as const;
 export const storeWords: typeof en = {
   faults,
   nothingChanged,
+  /** The act before which an upgrade of the database keeps a snapshot. */
+  updateApp: "Uppdatera appen",
   nothingTo: { undo: "Det finns inget att ångra.", redo: "Det finns inget att göra om." },
   goOn: "Fortsätt från det som finns.",
   goBack: (label) => `Gå tillbaka till före: ${label}`,

@@ -43,6 +43,20 @@ const leads = (key: string, kind: Entry["kind"], name: string, to: Target, fact?
   run: () => go(to),
 });
 
+type Owned = NonNullable<Findable["stash"]>[number];
+
+const stashEntries = new WeakMap<Owned, Entry>();
+
+/** The entry of a thing, the very same for as long as the thing is: what it is found by is then known already. */
+function stashEntry(item: Owned): Entry {
+  const { id, supply } = item;
+  const entry =
+    stashEntries.get(item) ??
+    leads(`stash ${id}`, "stash", supply.name, { name: "stash-item", id }, supply.maker);
+  stashEntries.set(item, entry);
+  return entry;
+}
+
 /** The entries of a notebook: kits, remakes by their kit and day, and every supply of the stash. */
 export function entriesOf(book: Findable): readonly Entry[] {
   const titles = new Map((book.kits ?? []).map((kit) => [kit.id, kit.title ?? kit.id]));
@@ -65,15 +79,7 @@ export function entriesOf(book: Findable): readonly Entry[] {
         `${words.find.kinds.remake}, ${format.date(remake.started)}`,
       ),
     ),
-    ...(book.stash ?? []).map((item) =>
-      leads(
-        `stash ${item.id}`,
-        "stash",
-        item.supply.name,
-        { name: "stash-item", id: item.id },
-        item.supply.maker,
-      ),
-    ),
+    ...(book.stash ?? []).map(stashEntry),
   ];
 }
 

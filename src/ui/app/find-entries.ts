@@ -5,21 +5,45 @@ import { go, type Target } from "./navigate.ts";
 
 const shownAtOnce = 12;
 
+/** An entry with what it is found by, folded; the name with a space before each of its words. */
+type Ready = Readonly<{ entry: Entry; name: string; all: string }>;
+
+const readyEntries = new WeakMap<Entry, Ready>();
+const readyLists = new WeakMap<readonly Entry[], readonly Ready[]>();
+
+function readyOf(entry: Entry): Ready {
+  const name = ` ${foldWords(entry.name)}`;
+  const fact = entry.fact ?? words.find.kinds[entry.kind];
+  return { entry, name, all: `${name} ${foldWords(`${fact} ${entry.also ?? ""}`)}` };
+}
+
+/** Folds what the entries are found by, once for each, so that a key in a list of thousands only looks it through. */
+export function makeReady(entries: readonly Entry[]): readonly Ready[] {
+  const known = readyLists.get(entries);
+  if (known) return known;
+  const ready = entries.map((entry) => {
+    const one = readyEntries.get(entry) ?? readyOf(entry);
+    readyEntries.set(entry, one);
+    return one;
+  });
+  readyLists.set(entries, ready);
+  return ready;
+}
+
 /**
  * The entries that hold every word of the text: first those whose name begins with it, then those with a word that
  * does, then the rest, each in their own order.
  */
 export function findEntries(entries: readonly Entry[], text: string): readonly Entry[] {
-  const whole = foldWords(text);
-  const wanted = whole.split(" ");
-  const ranked = entries.flatMap((entry) => {
-    const name = foldWords(entry.name);
-    const fact = entry.fact ?? words.find.kinds[entry.kind];
-    const all = `${name} ${foldWords(`${fact} ${entry.also ?? ""}`)}`;
-    if (!wanted.every((word) => all.includes(word))) return [];
-    return [{ entry, rank: name.startsWith(whole) ? 0 : ` ${name}`.includes(` ${whole}`) ? 1 : 2 }];
-  });
-  return ranked.toSorted((a, b) => a.rank - b.rank).map(({ entry }) => entry);
+  const whole = ` ${foldWords(text)}`;
+  const wanted = whole.slice(1).split(" ");
+  const [begins, holds, rest]: readonly Entry[][] = [[], [], []];
+  for (const { entry, name, all } of makeReady(entries)) {
+    if (!wanted.every((word) => all.includes(word))) continue;
+    const place = name.indexOf(whole);
+    (place === 0 ? begins : place > 0 ? holds : rest)?.push(entry);
+  }
+  return [begins, holds, rest].flatMap((some) => some ?? []);
 }
 
 /** Where the rest of each kind is seen. */

@@ -3,7 +3,7 @@ import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
 import type { Entry } from "./entries.ts";
-import { findEntries, shownOf } from "./find-entries.ts";
+import { findEntries, makeReady, shownOf } from "./find-entries.ts";
 import styles from "./finder.module.css";
 import { useKey, useSignChord } from "./keys.ts";
 import { useEntries } from "./use-entries.ts";
@@ -66,6 +66,7 @@ export function Finder() {
         onKeyDown={onKeyDown}
         onFocus={(event) => {
           from.current = event.relatedTarget;
+          setTimeout(() => makeReady(entries)); // before the first key, and after the focus is shown
         }}
         onBlur={() => box.close()}
       />

@@ -1,5 +1,5 @@
 import { useCallback, useState } from "react";
-import { type Act, acts, useBook } from "../../store/index.ts";
+import { type ActHead, acts, useBook } from "../../store/index.ts";
 import { redoLast, undoLast } from "../app/do-act.ts";
 import { Acts, Button, type Column, Empty, Section, Table } from "../parts/index.ts";
 import { format } from "../words/index.ts";
@@ -11,7 +11,7 @@ import { momentText } from "./view/moment.ts";
 
 const words = keepSafeWords.history;
 
-const columns: readonly Column<Act>[] = [
+const columns: readonly Column<ActHead>[] = [
   { key: "when", head: words.when, cell: ({ at }) => momentText(at, format), width: "28%" },
   {
     key: "what",

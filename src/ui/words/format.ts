@@ -15,6 +15,17 @@ const trueMinus = (part: Intl.NumberFormatPart) => (part.type === "minusSign" ? 
 
 const noon = (iso: string) => new Date(`${iso}T12:00:00Z`);
 
+/** Number printers by what is asked of them: making one takes longer than printing hundreds of numbers with it. */
+function kept(locale: Intl.Locale): (options: Intl.NumberFormatOptions) => Intl.NumberFormat {
+  const made = new Map<string, Intl.NumberFormat>();
+  return (options) => {
+    const asked = JSON.stringify(options);
+    const known = made.get(asked) ?? new Intl.NumberFormat(locale, options);
+    made.set(asked, known);
+    return known;
+  };
+}
+
 /** The locale with the figures 0 to 9 and the calendar that the workbook counts in, so that fields can read them back. */
 const plainLocale = (locale: string | undefined): Intl.Locale =>
   new Intl.Locale(locale ?? new Intl.NumberFormat().resolvedOptions().locale, {
@@ -46,8 +57,9 @@ export function formatter(locale: string | undefined) {
   const month = new Intl.DateTimeFormat(plain, { month: "long", year: "numeric", timeZone: "UTC" });
   const time = new Intl.DateTimeFormat(plain, { hour: "2-digit", minute: "2-digit" });
 
+  const numbers = kept(plain);
   const moneyFormat = (currency: string, sign: Sign, code: boolean) =>
-    new Intl.NumberFormat(plain, {
+    numbers({
       ...(code ? { style: "currency", currency, currencyDisplay: "code" } : { style: "decimal" }),
       minimumFractionDigits: minorDigits(currency),
       maximumFractionDigits: minorDigits(currency),
@@ -73,7 +85,7 @@ export function formatter(locale: string | undefined) {
     /** "SEK 11.0250", "11,0250 SEK": one side of an exchange rate, with every digit as it was written. */
     rate: (currency: string, quote: string): string => {
       const digits = quote.split(".")[1]?.length ?? 0;
-      return new Intl.NumberFormat(plain, {
+      return numbers({
         ...{ style: "currency", currency, currencyDisplay: "code" },
         minimumFractionDigits: digits,
         maximumFractionDigits: digits,
@@ -82,10 +94,7 @@ export function formatter(locale: string | undefined) {
 
     /** A number that is no money: up to `digits` decimals, or exactly as many with `fixed`. */
     number: (value: number | string, digits = 0, fixed = false): string =>
-      new Intl.NumberFormat(plain, {
-        maximumFractionDigits: digits,
-        minimumFractionDigits: fixed ? digits : 0,
-      })
+      numbers({ maximumFractionDigits: digits, minimumFractionDigits: fixed ? digits : 0 })
         .formatToParts(typeof value === "string" ? exact(value) : value)
         .map(trueMinus)
         .join(""),

@@ -18,7 +18,7 @@ const stampAsNewer = (page: Page): Promise<void> =>
         opening.onsuccess = () => {
           const db = opening.result;
           const writing = db.transaction("meta", "readwrite", { durability: "strict" });
-          writing.objectStore("meta").put({ key: "stamp", schema: 3, minimumWriter: 3 });
+          writing.objectStore("meta").put({ key: "stamp", schema: 9, minimumWriter: 9 });
           writing.oncomplete = () => {
             db.close();
             give();
@@ -32,11 +32,11 @@ const raiseVersion = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
       new Promise<void>((give, fail) => {
-        const opening = indexedDB.open("understudy", 30);
+        const opening = indexedDB.open("understudy", 90);
         opening.onblocked = () => fail(new Error("the open tab does not make way"));
         opening.onupgradeneeded = () => {
           opening.result.createObjectStore("newer");
-          opening.transaction?.objectStore("meta").put({ key: "stamp", schema: 3, minimumWriter: 3 });
+          opening.transaction?.objectStore("meta").put({ key: "stamp", schema: 9, minimumWriter: 9 });
         };
         opening.onsuccess = () => {
           opening.result.close();

@@ -1,10 +1,12 @@
 import type { Page } from "@playwright/test";
 import { emptyWorkbook, type Workbook } from "../../../src/engine/workbook/index.ts";
-import { bookOf, layoutOf, readAct, readState } from "../../../src/store/dexie/rows.ts";
+import { apartOf, bookOf, layoutOf, readAct, readLarge, readState } from "../../../src/store/dexie/rows.ts";
 import { type Act, applyChanges } from "../../../src/store/journal/index.ts";
 
 /** Every row of the app's database, by table. */
-export type Rows = Readonly<Record<"chunks" | "journal" | "meta" | "snapshots", readonly unknown[]>>;
+export type Rows = Readonly<
+  Record<"chunks" | "journal" | "meta" | "snapshots" | "large", readonly unknown[]>
+>;
 
 /** Reads every row with raw IndexedDB, past the app and its libraries. */
 export const rowsIn = (page: Page): Promise<Rows> =>
@@ -15,16 +17,11 @@ export const rowsIn = (page: Page): Promise<Rows> =>
         request.onerror = () => fail(request.error);
       });
     const db = await done(indexedDB.open("understudy"));
-    const reading = db.transaction(["chunks", "journal", "meta", "snapshots"]);
-    const all = (table: string): Promise<readonly unknown[]> => done(reading.objectStore(table).getAll());
-    const [chunks, journal, meta, snapshots] = await Promise.all([
-      all("chunks"),
-      all("journal"),
-      all("meta"),
-      all("snapshots"),
-    ]);
+    const reading = db.transaction([...db.objectStoreNames]);
+    const all = async (table: string) => [table, await done(reading.objectStore(table).getAll())] as const;
+    const found = await Promise.all([...db.objectStoreNames].map(all));
     db.close();
-    return { chunks, journal, meta, snapshots };
+    return { chunks: [], journal: [], meta: [], snapshots: [], large: [], ...Object.fromEntries(found) };
   });
 
 /** The photos that are kept, in the order of their sums. */
@@ -46,7 +43,13 @@ export async function picturesIn(page: Page) {
 }
 
 /** The journal, oldest first. */
-export const actsIn = ({ journal }: Rows): readonly Act[] => journal.map(readAct);
+export function actsIn({ journal, large }: Rows): readonly Act[] {
+  const apart = new Map(large.map((row) => [Reflect.get(Object(row), "key"), row]));
+  return journal.map((row) => {
+    const key = apartOf(row);
+    return readAct(row, key === null ? null : readLarge(apart.get(key)));
+  });
+}
 
 /** The book that the rows hold. */
 export const bookIn = ({ chunks }: Rows): Workbook => bookOf(layoutOf(chunks));

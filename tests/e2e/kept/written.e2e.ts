@@ -28,7 +28,7 @@ test("goes to the disk by strict transactions, rows and journal entry together",
   expect(writing.map(({ durability }) => durability)).toEqual(writing.map(() => "strict"));
   expect(writing.map(({ wrote }) => [...new Set(wrote)].toSorted())).toEqual([
     ...["note", "undo", "redo", "another", "removed"].map(() => ["chunks", "journal", "meta"]),
-    ["chunks", "journal", "meta", "snapshots"],
+    ["chunks", "journal", "large", "meta", "snapshots"],
   ]);
   const [, ...acts] = actsIn(await rowsIn(page)); // the first loaded the sample, before this page
   expect(acts).toHaveLength(writing.length);

@@ -40,21 +40,43 @@ describe.each([
       revision: 1,
       savedAt: "2026-05-02T10:00:00.000Z",
     });
-    expect(value(await again.acts(0, 10))).toEqual([
-      {
-        id: "dev:1",
-        device: "dev",
-        counter: 1,
-        at: "2026-05-02T10:00:00.000Z",
-        label: "Add two",
-        kind: "do",
-        changes: [put("a"), put("b")],
-        inverse: [
-          { op: "remove", list: "stash", id: "b" },
-          { op: "remove", list: "stash", id: "a", blank: "absent" },
-        ],
-      },
+    const head = {
+      id: "dev:1",
+      device: "dev",
+      counter: 1,
+      at: "2026-05-02T10:00:00.000Z",
+      label: "Add two",
+      kind: "do",
+    };
+    expect(value(await again.acts(0, 10))).toEqual([head]);
+    expect(value(await again.act("dev:1"))).toEqual({
+      ...head,
+      changes: [put("a"), put("b")],
+      inverse: [
+        { op: "remove", list: "stash", id: "b" },
+        { op: "remove", list: "stash", id: "a", blank: "absent" },
+      ],
+    });
+  });
+
+  it("keeps all that a large act changed, and takes it back after a reload", async () => {
+    const open = make();
+    const many = stashOf(2_000).map(({ id }) =>
+      put(id, { note: "“ß” 🎨 \ud800", x: { deep: [null, 1e300] } }),
+    );
+    value(await open().commit(draft([put("a")])));
+    const { act } = value(await open().commit(draft(many, { label: "Bring in", snapshot: true })));
+    const again = open();
+    expect(value(await again.acts(0, 1))).toEqual([
+      { id: "dev:2", device: "dev", counter: 2, at: act.at, label: "Bring in", kind: "do" },
     ]);
+    expect(value(await again.act("dev:2"))).toStrictEqual(act);
+    const undone = value(await again.commit(draft(act.inverse, { kind: "undo", of: act.id })));
+    expect(undone.book.stash).toEqual([item("a")]);
+    const redone = value(await again.commit(draft(undone.act.inverse, { kind: "redo", of: act.id })));
+    expect(redone.book.stash).toHaveLength(2_001);
+    const [snapshot] = value(await again.snapshots());
+    expect(value(await again.snapshot(snapshot?.id ?? 0))?.stash).toEqual([item("a")]);
   });
 
   it("keeps the order of a list through inserts, moves and removals in the middle", async () => {

@@ -36,7 +36,7 @@ const acts: readonly Readonly<{ act: string; run: (book: Book) => Promise<unknow
   {
     act: "replacing everything",
     run: (book) => book.replaceBook(bookOf({ name: "Other", stash: [item("x")], kits: [] }), "Restore"),
-    writes: 5, // snapshot, fields of the book, chunk of the stash, journal entry, state
+    writes: 6, // snapshot and its book, fields of the book, chunk of the stash, journal entry, state
   },
   { act: "undoing", run: (book) => book.undo(), writes: 4 }, // fields, deleted chunk, journal entry, state
 ];
@@ -182,7 +182,7 @@ it("every transaction that writes is strict, and holds the rows and their journa
   spy.mockRestore();
   expect(writing).toHaveLength(4); // opening and reading write nothing
   for (const [stores, , options] of writing) {
-    expect(stores).toEqual(["chunks", "journal", "meta", "pictures", "snapshots"]);
+    expect(stores).toEqual(["chunks", "journal", "meta", "pictures", "snapshots", "large"]);
     expect(options).toEqual({ durability: "strict" });
   }
 });

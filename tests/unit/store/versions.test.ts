@@ -78,5 +78,5 @@ it("stamps what version 1 left, so that the older code, which knows no photos, o
   const stamp = await new Promise((resolve) => {
     asked.onsuccess = () => resolve(asked.result);
   });
-  expect(stamp).toEqual({ key: "stamp", schema: 2, minimumWriter: 2 });
+  expect(stamp).toEqual({ key: "stamp", schema: 3, minimumWriter: 3 });
 });
