@@ -2,12 +2,13 @@
  * Work: long jobs off the page's thread. One module worker reads files into tables, and tables into drafts, by the
  * engine; another draws photos anew. The page asks, shows what is said, and ends them when they are no longer wanted.
  *
- * Sources  RFC 4180 (CSV), PKWARE APPNOTE (ZIP), ECMA-376 (XLSX) and OASIS ODF 1.3 (ODS), the last two read by SheetJS.
+ * Sources  ISO/IEC 15420 (EAN and UPC bar codes), ITU-T T.81 (JPEG), RFC 4180 (CSV), PKWARE APPNOTE (ZIP), ECMA-376 (XLSX) and OASIS ODF 1.3 (ODS), the last two read by SheetJS.
  * Not here What rows mean: `engine/intake`.
  */
 import { proxy, type Remote, releaseProxy, transfer, wrap } from "comlink";
 import { workerAddress } from "./addresses.ts";
 import type { CopyRead, Photograph } from "./archive/copy.ts";
+import type { CodeRead } from "./bar-code/scan.ts";
 import type { Redrawn } from "./photo/redraw.ts";
 import type { Packed, PhotoJobs } from "./photos.ts";
 import type { Progress, Session } from "./session.ts";
@@ -48,10 +49,14 @@ export function startReader(): TableReader {
   };
 }
 
-/** One who draws photos anew, and packs and unpacks copies with photos, in a thread of their own. */
+/** One who draws photos anew, reads bar codes, and packs and unpacks copies with photos, in a thread of their own. */
 export type PhotoWorker = Readonly<{
   /** Hands the bytes over: they are gone from the page. */
   redraw: (file: ArrayBuffer) => Promise<Redrawn>;
+  /** The number under the bar code in a photo. Hands the bytes over. */
+  readCode: (file: ArrayBuffer) => Promise<CodeRead>;
+  /** The number under the bar code in a camera's picture, which is handed over. */
+  readFrame: (frame: ImageBitmap) => Promise<string | null>;
   packCopy: (json: string, photos: readonly Photograph[], at: string) => Promise<Packed | null>;
   /** Hands the bytes over as well. */
   readCopy: (file: ArrayBuffer) => Promise<CopyRead>;
@@ -74,6 +79,13 @@ export function startPhotos(): PhotoWorker {
         broken.then(() => ({ ok: false, fault: "lost" }) as const),
         late.then(() => ({ ok: false, fault: "damaged" }) as const),
       ]),
+    readCode: (file) =>
+      Promise.race([
+        ask.readCode(transfer(new Uint8Array(file), [file])),
+        broken.then(() => ({ ok: false, fault: "lost" }) as const),
+        late.then(() => ({ ok: false, fault: "damaged" }) as const),
+      ]),
+    readFrame: (frame) => Promise.race([ask.readFrame(transfer(frame, [frame])), broken.then(() => null)]),
     packCopy: (json, photos, at) => Promise.race([ask.packCopy(json, photos, at), broken.then(() => null)]),
     readCopy: (file) =>
       Promise.race([

@@ -1,5 +1,6 @@
 import { expose, transfer } from "comlink";
 import { type CopyRead, type Photograph, packCopy, readArchive } from "./archive/copy.ts";
+import { type CodeRead, codeInFrame, codeInPhoto } from "./bar-code/scan.ts";
 import { type Redrawn, redraw } from "./photo/redraw.ts";
 
 /** A copy with photos as a file; `whole`: reading it back gave every photo. */
@@ -11,6 +12,12 @@ const jobs = {
     const drawn = await redraw(file);
     return drawn.ok ? transfer(drawn, [drawn.bytes.buffer]) : drawn;
   },
+
+  /** The number under the bar code in a photo. */
+  readCode: (file: Uint8Array<ArrayBuffer>): Promise<CodeRead> => codeInPhoto(file),
+
+  /** The number under the bar code that a camera sees just now; null where it sees none. */
+  readFrame: (frame: ImageBitmap): Promise<string | null> => codeInFrame(frame),
 
   async packCopy(json: string, photos: readonly Photograph[], at: string): Promise<Packed> {
     const file = packCopy(json, photos, at);

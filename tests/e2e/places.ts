@@ -11,6 +11,7 @@ export const plainPlaces: readonly string[] = [
   ),
   "/stash?view=list",
   "/stash?bring=list",
+  "/stash?code=find",
   "/stash?kin=all",
   "/stash?set=new",
 ];

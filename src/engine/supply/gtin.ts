@@ -29,3 +29,7 @@ export function gtin14(text: string | null | undefined): string | null {
   const digits = digitsOf(text ?? "");
   return /^\d{8,14}$/.test(digits) && !/^0+$/.test(digits) ? digits.padStart(14, "0") : null;
 }
+
+/** Whether `text` looks like a GTIN whose last digit does not fit the others: one of them was mistyped. */
+export const isGtinSlip = (text: string): boolean =>
+  /^[\d\s-]+$/.test(text) && lengths.includes(digitsOf(text).length) && !isGtin(text);

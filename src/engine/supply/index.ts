@@ -9,7 +9,7 @@
 export { factsOf, sizeWords } from "./facts.ts";
 export { foldText } from "./fold.ts";
 export { gradeRank } from "./grade.ts";
-export { gtin14, gtinCheckDigit, isGtin } from "./gtin.ts";
+export { gtin14, gtinCheckDigit, isGtin, isGtinSlip } from "./gtin.ts";
 export { type Identity, identityOf, sameIdentity, sameProduct } from "./identity.ts";
 export { type KinSide, sidesOf } from "./kin.ts";
 export { type SheetMm, sheetMm } from "./paper.ts";

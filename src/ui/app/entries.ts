@@ -1,3 +1,4 @@
+import { gtin14 } from "../../engine/supply/index.ts";
 import { format, words } from "../words/index.ts";
 import { type Term, terms } from "../words/terms.ts";
 import { go, type Target } from "./navigate.ts";
@@ -29,17 +30,29 @@ export type Findable = Readonly<{
   stash?:
     | readonly Readonly<{
         id: string;
-        supply: Readonly<{ name: string; maker?: string | null | undefined }>;
+        supply: Readonly<{
+          name: string;
+          maker?: string | null | undefined;
+          gtin?: string | null | undefined;
+        }>;
       }>[]
     | null
     | undefined;
 }>;
 
-const leads = (key: string, kind: Entry["kind"], name: string, to: Target, fact?: string | null): Entry => ({
+const leads = (
+  key: string,
+  kind: Entry["kind"],
+  name: string,
+  to: Target,
+  fact?: string | null,
+  also?: string | null,
+): Entry => ({
   key,
   kind,
   name,
   fact: fact ?? undefined,
+  also: also ?? undefined,
   run: () => go(to),
 });
 
@@ -52,7 +65,7 @@ function stashEntry(item: Owned): Entry {
   const { id, supply } = item;
   const entry =
     stashEntries.get(item) ??
-    leads(`stash ${id}`, "stash", supply.name, { name: "stash-item", id }, supply.maker);
+    leads(`stash ${id}`, "stash", supply.name, { name: "stash-item", id }, supply.maker, gtin14(supply.gtin));
   stashEntries.set(item, entry);
   return entry;
 }

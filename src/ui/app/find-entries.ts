@@ -1,3 +1,4 @@
+import { gtin14, isGtin } from "../../engine/supply/index.ts";
 import { foldWords } from "../words/fold-words.ts";
 import { words } from "../words/index.ts";
 import type { Entry } from "./entries.ts";
@@ -32,10 +33,10 @@ export function makeReady(entries: readonly Entry[]): readonly Ready[] {
 
 /**
  * The entries that hold every word of the text: first those whose name begins with it, then those with a word that
- * does, then the rest, each in their own order.
+ * does, then the rest, each in their own order. A bar code's number is looked for in full, however it was parted.
  */
 export function findEntries(entries: readonly Entry[], text: string): readonly Entry[] {
-  const whole = ` ${foldWords(text)}`;
+  const whole = ` ${(isGtin(text) ? gtin14(text) : null) ?? foldWords(text)}`;
   const wanted = whole.slice(1).split(" ");
   const [begins, holds, rest]: readonly Entry[][] = [[], [], []];
   for (const { entry, name, all } of makeReady(entries)) {

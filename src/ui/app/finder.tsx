@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
+import { isGtinSlip } from "../../engine/supply/index.ts";
 import { useBook } from "../../store/index.ts";
 import { useCombobox } from "../parts/use-combobox.ts";
 import { words } from "../words/index.ts";
@@ -85,7 +86,9 @@ export function Finder() {
           </li>
         ))}
       </ul>
-      {isWhole && found.length === 0 && <p className={styles.none}>{words.find.none(text.trim())}</p>}
+      {isWhole && found.length === 0 && (
+        <p className={styles.none}>{isGtinSlip(text) ? words.find.slip : words.find.none(text.trim())}</p>
+      )}
       <span role="status" className="visually-hidden">
         {isWhole ? words.find.found(found.length) : ""}
       </span>

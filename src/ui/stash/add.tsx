@@ -34,10 +34,12 @@ type Props = Readonly<{
   /** How often it was asked for: each time the field takes the focus. */
   asked: number;
   onDone: () => void;
+  /** The bar code's number of the one thing that is added. */
+  gtin?: string;
 }>;
 
 /** One field that takes what people write; Enter adds it, and the focus stays. */
-export function AddToStash({ asked, onDone }: Props) {
+export function AddToStash({ asked, onDone, gtin }: Props) {
   const book = useBook((state) => state.book);
   const known = useMemo(() => knownNames(book), [book]);
   const [typed, setTyped] = useState("");
@@ -63,6 +65,7 @@ export function AddToStash({ asked, onDone }: Props) {
     field.current?.focus();
   };
   const takeList = (list: string) => {
+    if (gtin !== undefined) return false;
     if (isTable(list)) {
       bringPasted(list);
       return true;
@@ -72,7 +75,13 @@ export function AddToStash({ asked, onDone }: Props) {
     return true;
   };
   const add = () => {
-    if (!view || takeList(typed)) return;
+    if (!view) return;
+    if (gtin !== undefined) {
+      const supply = { ...view.supply, gtin };
+      void addAll([{ ...view, supply }], place, words.added(supply.name)).then(onDone);
+      return;
+    }
+    if (takeList(typed)) return;
     setLast({ text: typed, fixes, name: view.supply.name });
     write("");
     void addAll([view], place, null);
@@ -128,12 +137,7 @@ export function AddToStash({ asked, onDone }: Props) {
             {last && typed === "" && (
               <Button onClick={() => write(last.text, last.fixes)}>{words.again(last.name)}</Button>
             )}
-            <ButtonLink kind="quiet" to={otherAddress("bring", "list")}>
-              {actWords.bringIn}
-            </ButtonLink>
-            <ButtonLink kind="quiet" to={otherAddress("set", "new")}>
-              {actWords.addSet}
-            </ButtonLink>
+            {gtin === undefined && <OtherWays />}
             <Button kind="quiet" onClick={onDone}>
               {words.done}
             </Button>
@@ -143,3 +147,15 @@ export function AddToStash({ asked, onDone }: Props) {
     </Beside>
   );
 }
+
+/** Ways to add more than one thing. */
+const OtherWays = () => (
+  <>
+    <ButtonLink kind="quiet" to={otherAddress("bring", "list")}>
+      {actWords.bringIn}
+    </ButtonLink>
+    <ButtonLink kind="quiet" to={otherAddress("set", "new")}>
+      {actWords.addSet}
+    </ButtonLink>
+  </>
+);

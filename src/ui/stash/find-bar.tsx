@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
+import { isGtinSlip } from "../../engine/supply/index.ts";
 import { withAddressValue } from "../app/navigate.ts";
 import { Button, classes, Field, Tabs } from "../parts/index.ts";
-import { format } from "../words/index.ts";
+import { words as common, format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import styles from "./find-bar.module.css";
 import type { AskedState } from "./use-asked.ts";
@@ -29,7 +30,7 @@ export function FindBar({ state, found, filters, adding, onAdd }: Props) {
         <Field
           kind="search"
           label={words.search}
-          hint={asked.text === "" ? words.searchHint : null}
+          hint={asked.text === "" ? words.searchHint : isGtinSlip(asked.text) && common.find.slip}
           value={asked.text}
           onValue={setText}
         />

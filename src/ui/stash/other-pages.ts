@@ -34,6 +34,13 @@ const others: readonly Other[] = [
     Page: page(async () => (await import("./set/set-page.tsx")).SetPage),
   },
   {
+    word: "code",
+    value: "find",
+    name: actWords.barCode,
+    also: actWords.barCodeAlso,
+    Page: page(async () => (await import("./code/code-page.tsx")).CodePage),
+  },
+  {
     word: "kin",
     value: "all",
     name: actWords.kin,

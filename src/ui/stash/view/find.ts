@@ -1,6 +1,7 @@
 import { deltaE2000, type Lab, parseColour } from "../../../engine/colour/index.ts";
 import type { Family } from "../../../engine/supply/index.ts";
 import { foldWords } from "../../words/fold-words.ts";
+import { askedGtin } from "./asked-gtin.ts";
 import { type Known, placeOf, type State, stateOf } from "./known.ts";
 
 /** What is asked of the stash: words or a colour typed, and what was ticked. Null: no matter. */
@@ -30,6 +31,8 @@ type Search = Readonly<{ words: readonly string[]; colour: Lab | null }>;
 
 /** A search text taken apart: a colour as hex or lab(…), and the words around it. */
 export function readSearch(text: string): Search {
+  const gtin = askedGtin(text);
+  if (gtin) return { words: [gtin], colour: null };
   const token = colourToken.exec(text)?.[0];
   const parsed = token === undefined ? null : parseColour(token);
   const rest = parsed?.ok && token !== undefined ? text.replace(token, " ") : text;

@@ -6,7 +6,7 @@ import {
   labOf,
   lightnessBand,
 } from "../../../engine/colour/index.ts";
-import type { StashItem } from "../../../engine/supply/index.ts";
+import { gtin14, type StashItem } from "../../../engine/supply/index.ts";
 import { plainName } from "../../words/engine/colour.ts";
 import { factsOf } from "../../words/engine/supply.ts";
 import { foldWords } from "../../words/fold-words.ts";
@@ -47,6 +47,7 @@ function knownOf(item: StashItem): Known {
     supply.maker,
     supply.line,
     supply.code,
+    gtin14(supply.gtin),
     supply.colour?.name,
     colour?.said,
     facts,

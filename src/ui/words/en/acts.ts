@@ -6,6 +6,8 @@ export const actWords = {
   bringInAlso: "import a spreadsheet csv excel xlsx ods tsv paste a table",
   addSet: "Add a whole set of colours",
   addSetAlso: "paste names codes hex numbers colour chart range",
+  barCode: "Find by bar code",
+  barCodeAlso: "scan barcode ean upc gtin camera",
   kin: "See what is the same under another label",
   kinAlso: "twins own label kinship same colour refill link products",
   takeUp: "Take up a kit",

@@ -27,6 +27,7 @@ export const frameWords = {
     short: "Find",
     key: "/",
     none: (text: string) => `Nothing is called “${text}”`,
+    slip: "As a bar code, its last figure does not fit the others",
     found: (count: number) => (count === 1 ? "1 found" : `${count} found`),
     more: (count: number) => `and ${count} more`,
     apart: (figure: string) => `${figure} apart`,

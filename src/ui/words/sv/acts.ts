@@ -7,6 +7,8 @@ export const actWords: typeof en = {
   bringInAlso: "importera kalkylblad csv excel xlsx ods tsv klistra in en tabell",
   addSet: "Lägg till en hel uppsättning färger",
   addSetAlso: "klistra in namn koder hex nummer färgkarta serie",
+  barCode: "Sök på streckkod",
+  barCodeAlso: "skanna streckkoden ean upc gtin kamera",
   kin: "Se vad som är samma under annat namn",
   kinAlso: "tvillingar eget märke släktskap samma färg påfyllning koppla produkter",
   takeUp: "Ta om ett kit",

@@ -25,6 +25,7 @@ export const frameWords: typeof en = {
     label: "Hitta ett kit, en sak, en åtgärd",
     short: "Hitta",
     key: "/",
+    slip: "Som streckkod stämmer inte den sista siffran med de andra",
     none: (text) => `Inget heter ”${text}”`,
     found: (count) => (count === 1 ? "1 träff" : `${count} träffar`),
     more: (count) => `och ${count} till`,
