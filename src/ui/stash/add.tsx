@@ -102,9 +102,9 @@ export function AddToStash({ asked, onDone, gtin }: Props) {
     );
   }
   return (
-    <Beside note={hasKeys() && words.note}>
+    <Beside note={gtin === undefined && hasKeys() && words.note}>
       <Band>
-        <p className={entry.fact}>{words.hint}</p>
+        {gtin === undefined && <p className={entry.fact}>{words.hint}</p>}
         <div className={entry.desk}>
           <div className={entry.line}>
             <TypedLine
@@ -148,7 +148,7 @@ export function AddToStash({ asked, onDone, gtin }: Props) {
   );
 }
 
-/** Ways to add more than one thing. */
+/** Ways to add more than one thing, or to see whether it is there. */
 const OtherWays = () => (
   <>
     <ButtonLink kind="quiet" to={otherAddress("bring", "list")}>
@@ -156,6 +156,9 @@ const OtherWays = () => (
     </ButtonLink>
     <ButtonLink kind="quiet" to={otherAddress("set", "new")}>
       {actWords.addSet}
+    </ButtonLink>
+    <ButtonLink kind="quiet" to={otherAddress("code", "find")}>
+      {actWords.barCode}
     </ButtonLink>
   </>
 );
