@@ -24,7 +24,8 @@ import {
   wantText,
 } from "../../src/ui/kits/view/line-fields.ts";
 import { contentsView } from "../../src/ui/kits/view/line-rows.ts";
-import { pastedView } from "../../src/ui/kits/view/pasted.ts";
+import { pastedLine, pastedRow } from "../../src/ui/kits/view/pasted.ts";
+import { currenciesOf, evidenceSaid } from "../../src/ui/kits/view/price-said.ts";
 import { likelyCurrency, offeredAfter, tierRows } from "../../src/ui/kits/view/tiers.ts";
 import { formatter } from "../../src/ui/words/format.ts";
 
@@ -188,13 +189,57 @@ it("looks out for the makers, lines and sources that the workbook knows", () => 
   expect(knownSources(sample, "sp-2026-04")[0]).toBe("photo of the card");
 });
 
-it("shows a pasted list as it was understood", () => {
-  const rows = pastedView(readLines("- 2 gouache tubes moss 15 ml\n- brass sharpener\n\n"), british);
-  expect(rows.map(({ text, facts }) => [text, facts])).toEqual([
-    ["2 gouache tubes moss 15 ml", "2 of them, tube, 15 ml"],
+it("shows a pasted list as it was understood, and as it was put right", () => {
+  const lines = readLines("- 2 gouache tubes moss 15 ml 4,90 €\n- brass sharpener\n\n").map(
+    ({ text }, place) => pastedLine(text, place),
+  );
+  const rows = lines.flatMap((line) => pastedRow(line, {}, british) ?? []);
+  expect(rows.map(({ line, facts }) => [line.text, facts])).toEqual([
+    ["2 gouache tubes moss 15 ml 4,90 €", "2 of them, tube, 15 ml"],
     ["brass sharpener", ""],
   ]);
-  expect(rows[1]?.kept).toBe("Kept in the name as it stands: brass.");
+  expect(rows[1]?.view.kept).toBe("Kept in the name as it stands: brass.");
+  expect(rows[0]?.view.price).toEqual({ amount: "4.90", sign: "€" });
+  const [first] = lines;
+  if (!first) throw new Error("no line");
+  const kept = pastedRow({ ...first, keepsPrice: false }, {}, british);
+  expect(kept?.view.price).toBeNull();
+  expect(kept?.view.supply.name).toContain("4,90 €");
+  const path = ["traits", "form"];
+  const fixes = [{ field: "traits.form", path, value: "pot" }];
+  expect(pastedRow({ ...first, fixes }, {}, british)?.facts).toBe("2 of them, pot, 15 ml");
+  expect(pastedRow({ ...first, text: " " }, {}, british)).toBeNull();
+});
+
+describe("a price in a line", () => {
+  const book = (home: string, ...currencies: readonly string[]): Workbook => ({
+    format: "understudy-workbook",
+    version: 1,
+    home: { market: home },
+    markets: currencies.map((currency) => ({ id: currency.toLowerCase(), name: currency, currency })),
+  });
+  it("is in the currency of one's own markets where its sign has several, home first", () => {
+    const crowns = { amount: "49", sign: "kr" };
+    expect(currenciesOf(crowns, book("nok", "SEK", "NOK"))[0]).toBe("NOK");
+    expect(currenciesOf(crowns, book("eur", "EUR", "DKK"))[0]).toBe("DKK");
+    expect(currenciesOf({ amount: "4", sign: "€" }, book("sek", "SEK"))).toEqual(["EUR"]);
+    expect(currenciesOf({ amount: "4", sign: "CHF" }, book("sek", "SEK"))).toEqual(["CHF"]);
+  });
+  it("becomes a price found, of the only market with its currency", () => {
+    const euros = { amount: "4.90", currency: "EUR" };
+    const day = "2026-05-02";
+    expect(evidenceSaid("e1", euros, "shop", "a post", day, book("eur", "EUR"))).toEqual({
+      id: "e1",
+      kind: "shop",
+      price: euros,
+      market: "eur",
+      date: day,
+      source: "a post",
+    });
+    expect(evidenceSaid("e1", euros, "card", null, day, book("eur", "EUR"))).not.toHaveProperty("market");
+    const two = { ...book("a"), markets: ["a", "b"].map((id) => ({ id, name: id, currency: "EUR" })) };
+    expect(evidenceSaid("e1", euros, "list", null, day, two)).not.toHaveProperty("market");
+  });
 });
 
 describe("a share I would use", () => {

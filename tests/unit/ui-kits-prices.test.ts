@@ -59,6 +59,34 @@ describe("a kit's prices", () => {
     expect(sumUpPrices(one, "ie").lead).toBe("One of six still needs a price in Ireland.");
   });
 
+  it("are not missed where a shop price is all there is, nor of what was made for the kit", () => {
+    const shop = EvidenceSchema.parse({
+      id: "e1",
+      kind: "shop",
+      market: "se",
+      price: { amount: "60", currency: "SEK" },
+      date: kit.valuedOn,
+    });
+    const lines = (kit.lines ?? []).map((line, at) => ({
+      ...line,
+      evidence: at === 0 ? [shop] : at < 3 ? [] : line.evidence,
+      exclusive: at === 1,
+    }));
+    const own = pricesView(sample, { ...kit, lines }, british);
+    expect(own[0]?.rows.slice(0, 3).map(({ without, needs }) => [without, needs])).toEqual([
+      ["no list price", false],
+      ["made for the kit", false],
+      ["still needed", true],
+    ]);
+    const sum = sumUpPrices(own, "se");
+    expect(sum.lead).toBe("One of seven still needs a price in Sweden.");
+    expect(sum.leadMore).toMatch(/^One has a shop price only\. One was made for the kit and never sold\./);
+    const sold = lines.map((line, at) => (at === 2 ? { ...line, evidence: [shop] } : line));
+    expect(sumUpPrices(pricesView(sample, { ...kit, lines: sold }, british), "se").lead).toBe(
+      "All seven have a price in Sweden.",
+    );
+  });
+
   it("put what still needs a price first, else in their own order", () => {
     const lines = (kit.lines ?? []).map((line) => (line.id === "l4" ? { ...line, evidence: [] } : line));
     const [first] = pricesView(sample, { ...kit, lines }, british);

@@ -11,6 +11,8 @@ export type Entry = Readonly<{
   name: string;
   /** Shown beside the name, and searched too; without it the kind is shown. */
   fact?: string | undefined;
+  /** Shown beside the name instead, and not searched. */
+  beside?: string | undefined;
   /** Other words that it is found by. */
   also?: string | undefined;
   run: () => void;
@@ -23,6 +25,7 @@ export type Findable = Readonly<{
         id: string;
         title?: string | null | undefined;
         maker?: string | null | undefined;
+        lines?: readonly Readonly<{ id: string; supply: Readonly<{ name: string }> }>[] | null | undefined;
       }>[]
     | null
     | undefined;
@@ -70,7 +73,7 @@ function stashEntry(item: Owned): Entry {
   return entry;
 }
 
-/** The entries of a notebook: kits, remakes by their kit and day, and every supply of the stash. */
+/** The entries of a notebook: kits, remakes by their kit and day, every supply of the stash, and what kits held. */
 export function entriesOf(book: Findable): readonly Entry[] {
   const titles = new Map((book.kits ?? []).map((kit) => [kit.id, kit.title ?? kit.id]));
   return [
@@ -93,6 +96,12 @@ export function entriesOf(book: Findable): readonly Entry[] {
       ),
     ),
     ...(book.stash ?? []).map(stashEntry),
+    ...(book.kits ?? []).flatMap(({ id, title, lines }) =>
+      (lines ?? []).map((line) => ({
+        ...leads(`line ${id} ${line.id}`, "line", line.supply.name, { name: "kit", id, tab: "contents" }),
+        beside: title ?? id,
+      })),
+    ),
   ];
 }
 

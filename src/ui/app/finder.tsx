@@ -112,7 +112,7 @@ function EntryText({ entry }: Readonly<{ entry: Entry }>) {
   return (
     <>
       <span>{entry.name}</span>
-      <span className={styles.kind}>{entry.fact ?? words.find.kinds[entry.kind]}</span>
+      <span className={styles.kind}>{entry.beside ?? entry.fact ?? words.find.kinds[entry.kind]}</span>
     </>
   );
 }

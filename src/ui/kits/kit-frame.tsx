@@ -4,7 +4,7 @@ import { newId, removeKit, startRemake, useBook } from "../../store/index.ts";
 import { type Act, useOffer } from "../app/acts.ts";
 import { doAct } from "../app/do-act.ts";
 import { go } from "../app/navigate.ts";
-import { type KitTab, kitTabs } from "../app/route.ts";
+import { hrefOf, type KitTab, kitTabs } from "../app/route.ts";
 import { Button, ButtonLink, Empty, Menu, Page } from "../parts/index.ts";
 import { format, words } from "../words/index.ts";
 import { kitsWords } from "../words/kits.ts";
@@ -94,6 +94,10 @@ function useKitActs(kit: Kit) {
     };
     return [
       underWay ? { name: text.goOn, run: () => open(underWay.id) } : { name: text.remake, run: start },
+      {
+        name: text.another,
+        run: () => go(`${hrefOf({ name: "kits" })}?${new URLSearchParams({ from: kit.id })}`),
+      },
       { name: text.remove, run: remove },
     ];
   }, [book, kit]);

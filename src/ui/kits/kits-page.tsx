@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { useOffer } from "../app/acts.ts";
+import { useAddressValue } from "../app/navigate.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
 import { useFocusBack } from "../parts/use-focus.ts";
 import { actWords } from "../words/acts.ts";
@@ -18,7 +19,8 @@ export function KitsPage() {
   const book = useBook((state) => state.book);
   const view = useMemo(() => kitsView(book), [book]);
   const none = view.rows.length === 0;
-  const [logging, setLogging] = useState(none);
+  const [from] = useAddressValue("from");
+  const [logging, setLogging] = useState(none || from !== null);
   const [asked, setAsked] = useState(0);
   const startButton = useFocusBack(logging);
   const start = useCallback(() => {
@@ -42,7 +44,7 @@ export function KitsPage() {
     >
       {logging && (
         <div className={styles.logging}>
-          <LogKit asked={asked} onClose={() => setLogging(false)} />
+          <LogKit asked={asked} from={from} onClose={() => setLogging(false)} />
         </div>
       )}
       {none && (

@@ -1,9 +1,10 @@
+import { useRef } from "react";
 import { currencyCodes, type Money, minorDigits } from "../../engine/money/index.ts";
 import { languages } from "../../engine/record/index.ts";
 import { format, words } from "../words/index.ts";
 import styles from "./field.module.css";
 import { type FieldBasics, FieldShell, useFieldIds } from "./field-shell.tsx";
-import { readMoney } from "./read/amount.ts";
+import { currencyNamed, readMoney } from "./read/amount.ts";
 import { useReading } from "./use-reading.tsx";
 
 type Props = FieldBasics &
@@ -18,13 +19,23 @@ type Props = FieldBasics &
 /** Where a sign such as "kr" or "€" is known from. */
 const locales = [...languages, format.locale];
 
-/** An amount with its currency. Comma and point are both taken; a doubtful amount is asked about. */
+/**
+ * An amount with its currency. Comma and point are both taken; a doubtful amount is asked about. A currency written
+ * beside the amount is the one chosen.
+ */
 export function MoneyField({ currencies = currencyCodes, ...props }: Props) {
   const { value, onValue } = props;
+  const named = useRef(value.currency);
+  const read = (text: string) => {
+    const own = readMoney(text, value.currency, minorDigits(value.currency), locales);
+    const other = own.kind === "fault" ? currencyNamed(text, currencies) : null;
+    named.current = other ?? value.currency;
+    return other ? readMoney(text, other, minorDigits(other), locales) : own;
+  };
   const reading = useReading({
     value: value.amount,
-    onValue: (amount) => onValue({ ...value, amount }),
-    read: (text) => readMoney(text, value.currency, minorDigits(value.currency), locales),
+    onValue: (amount) => onValue({ amount, currency: amount === null ? value.currency : named.current }),
+    read,
     print: (amount) => printed({ amount, currency: value.currency }),
     ask: words.amount.ask,
     fault: props.fault,

@@ -3,7 +3,7 @@ import { type KnownNames, readLines } from "../../engine/supply/index.ts";
 import { language } from "../../store/index.ts";
 import { Band } from "../kits/band.tsx";
 import entry from "../kits/contents/entry.module.css";
-import { pastedView } from "../kits/view/pasted.ts";
+import { pastedView } from "../kits/view/pasted-view.ts";
 import { Acts, Button } from "../parts/index.ts";
 import { Swatch } from "../swatch/index.ts";
 import { stashWords } from "../words/stash.ts";

@@ -181,26 +181,26 @@ function block(): "8, Watercolour block, 24 × 32 cm" {
   return "8, Watercolour block, 24 × 32 cm";
 }
 
-/** What the Prices page shows, lines without a price first: list, how, shop, how. Each for one. */
+/** What the Prices page shows, lines without a price first, each with its number in the contents: list, how, shop, how. Each for one. */
 export const priced = {
   Sweden: {
-    lead: "Six of eight still need a price in Sweden.",
+    lead: "Five of eight still need a price in Sweden.",
     rows: [
-      ["Gouache, rust tube, 15 ml", "still needed", "", "62.50", "shop, 2 May"],
-      ["Gouache, lichen tube, 15 ml", "still needed", "", "still needed", ""],
-      ["Colour pencil, sand wax binder", "still needed", "", "still needed", ""],
-      ["Graphite pencil 2B", "still needed", "", "still needed", ""],
-      ["Liner, black 0.5 mm, pigment, waterproof", "still needed", "", "still needed", ""],
-      ["Kneaded eraser", "still needed", "", "still needed", ""],
+      ["3 Gouache, lichen tube, 15 ml", "still needed", "", "still needed", ""],
+      ["4 Colour pencil, sand wax binder", "still needed", "", "still needed", ""],
+      ["5 Graphite pencil 2B", "still needed", "", "still needed", ""],
+      ["6 Liner, black 0.5 mm, pigment, waterproof", "still needed", "", "still needed", ""],
+      ["7 Kneaded eraser", "still needed", "", "still needed", ""],
+      ["2 Gouache, rust tube, 15 ml", "no list price", "", "62.50", "shop, 2 May"],
       [
-        "Gouache, moss tube, 15 ml, each of two",
+        "1 Gouache, moss tube, 15 ml, each of two",
         "54.02",
         "list price here",
         "54.02",
         "list figure stands in",
       ],
       [
-        "Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
+        "8 Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
         "240.00 200.00 to 280.00",
         "a guess",
         "240.00 200.00 to 280.00",
@@ -209,17 +209,17 @@ export const priced = {
     ],
   },
   Japan: {
-    lead: "Six of eight still need a price in Japan.",
+    lead: "Five of eight still need a price in Japan.",
     rows: [
-      ["Gouache, rust tube, 15 ml", "still needed", "", "927", "converted"],
-      ["Gouache, lichen tube, 15 ml", "still needed", "", "still needed", ""],
-      ["Colour pencil, sand wax binder", "still needed", "", "still needed", ""],
-      ["Graphite pencil 2B", "still needed", "", "still needed", ""],
-      ["Liner, black 0.5 mm, pigment, waterproof", "still needed", "", "still needed", ""],
-      ["Kneaded eraser", "still needed", "", "still needed", ""],
-      ["Gouache, moss tube, 15 ml, each of two", "801", "converted", "801", "list figure stands in"],
+      ["3 Gouache, lichen tube, 15 ml", "still needed", "", "still needed", ""],
+      ["4 Colour pencil, sand wax binder", "still needed", "", "still needed", ""],
+      ["5 Graphite pencil 2B", "still needed", "", "still needed", ""],
+      ["6 Liner, black 0.5 mm, pigment, waterproof", "still needed", "", "still needed", ""],
+      ["7 Kneaded eraser", "still needed", "", "still needed", ""],
+      ["2 Gouache, rust tube, 15 ml", "no list price", "", "927", "converted"],
+      ["1 Gouache, moss tube, 15 ml, each of two", "801", "converted", "801", "list figure stands in"],
       [
-        "Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
+        "8 Watercolour block, 24 × 32 cm 300 gsm, 20 sheets",
         "3,558 2,965 to 4,151",
         "a guess",
         "3,558 2,965 to 4,151",

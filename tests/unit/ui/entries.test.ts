@@ -4,7 +4,14 @@ import { findEntries, shownOf } from "../../../src/ui/app/find-entries.ts";
 
 // No outside source: the order of what is found is our own. Names are invented.
 const entries = entriesOf({
-  kits: [{ id: "k1", title: "Low light, ebb tide", maker: "Skarvholm Parcel" }],
+  kits: [
+    {
+      id: "k1",
+      title: "Low light, ebb tide",
+      maker: "Skarvholm Parcel",
+      lines: [{ id: "l1", supply: { name: "Peat pencil" } }],
+    },
+  ],
   remakes: [{ id: "r1", kit: "k1", started: "2026-05-02" }],
   stash: [
     { id: "s1", supply: { name: "Gouache, ljus grön" } },
@@ -23,6 +30,12 @@ it("finds every word in any order, without case and accents", () => {
 
 it("finds a kit by its maker", () => {
   expect(found("skarv")).toEqual(["kit k1"]);
+});
+
+it("finds what a kit held by its own name, and says which kit", () => {
+  expect(found("peat")).toEqual(["line k1 l1"]);
+  expect(entries.find(({ key }) => key === "line k1 l1")?.beside).toBe("Low light, ebb tide");
+  expect(found("ebb tide")).toEqual(["kit k1", "remake r1"]);
 });
 
 it("finds nothing for what is nowhere", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readAmount, readMoney } from "../../../src/ui/parts/read/amount.ts";
+import { currencyNamed, readAmount, readMoney } from "../../../src/ui/parts/read/amount.ts";
 import type { Reading } from "../../../src/ui/parts/read/reading.ts";
 import { formatter } from "../../../src/ui/words/format.ts";
 
@@ -131,3 +131,18 @@ describe.each(["en-GB", "sv-SE", "de-DE", "ja-JP", "fr-FR", "pl-PL", "pt-BR", "d
     });
   },
 );
+
+describe("a currency beside an amount", () => {
+  const all = ["SEK", "EUR", "GBP", "CHF", "JPY"];
+  it.each([
+    ["5,40 €", "EUR"],
+    ["€5.40", "EUR"],
+    ["£ 1", "GBP"],
+    ["CHF 12.50", "CHF"],
+    ["12 chf", "CHF"],
+    ["49 kr", null],
+    ["$5", null],
+    ["5", null],
+    ["5 zł", null],
+  ])("%s is %s", (written, code) => expect(currencyNamed(written, all)).toBe(code));
+});

@@ -11,9 +11,11 @@ import { askedOf } from "../view/entry.ts";
 import { Correct } from "./correct.tsx";
 import styles from "./entry.module.css";
 import { SourceFields } from "./source-fields.tsx";
+import { Suggestions } from "./suggestions.tsx";
 import { TypedLine } from "./typed-line.tsx";
 import { type EntryState, useEntry } from "./use-entry.ts";
 
+const PriceSaid = lazy(() => import("./price-said.tsx").then((module) => ({ default: module.PriceSaid })));
 const Pasted = lazy(() => import("./pasted.tsx").then((module) => ({ default: module.Pasted })));
 
 const text = kitsWords.entry;
@@ -69,12 +71,32 @@ function Written({ entry }: Pick<Props, "entry">) {
         onEnter={() => void entry.add()}
         onPasted={entry.takeList}
         fieldRef={entry.field}
+        list={{
+          controls: entry.box.listProps.id,
+          active: entry.box.inputProps["aria-activedescendant"],
+          onKeyDown: entry.box.inputProps.onKeyDown,
+          onLeave: entry.box.close,
+        }}
       />
+      <Suggestions box={entry.box} rows={entry.rows} />
       {colour && asks === "colour" && view.asks === "colour" && (
         <p className={styles.fact}>{text.colourOf(colour)}</p>
       )}
       {view && asks && (
         <Correct key={asks} supply={view.supply} read={view.read} field={asks} onFix={entry.putRight} />
+      )}
+      {(entry.price || !entry.keepsPrice) && (
+        <Suspense fallback={null}>
+          <PriceSaid
+            price={entry.price}
+            keeps={entry.keepsPrice}
+            onKeeps={entry.setKeepsPrice}
+            currencies={entry.currencies}
+            onCurrency={entry.setCurrency}
+            kind={entry.saidKind}
+            onKind={entry.setSaidKind}
+          />
+        </Suspense>
       )}
     </div>
   );

@@ -19,7 +19,17 @@ type Props = Readonly<{
   onEnter: () => void;
   onPasted: (pasted: string) => boolean;
   fieldRef: Ref<HTMLTextAreaElement>;
+  /** The list under the line, and what its keys do. */
+  list?: Readonly<{
+    controls: string;
+    active: string | undefined;
+    onKeyDown: (event: KeyboardEvent) => void;
+    onLeave: () => void;
+  }>;
 }>;
+
+/** Up and down go through a wrapped text first, and on to the list from its end. */
+const isAtEnd = ({ selectionStart, value }: HTMLTextAreaElement): boolean => selectionStart === value.length;
 
 /** Goes to what else the piece in hand could mean, which stands under the line. */
 function focusChoices(sheet: HTMLElement): void {
@@ -34,7 +44,7 @@ function focusChoices(sheet: HTMLElement): void {
  * leads to what else it could mean.
  */
 export function TypedLine(props: Props) {
-  const { label, value, view, inHand, onHand, onCaret, fieldRef } = props;
+  const { label, value, view, inHand, onHand, onCaret, fieldRef, list } = props;
   const id = useId();
   const sheet = useRef<HTMLDivElement>(null);
   const copy = useRef<HTMLDivElement>(null);
@@ -47,7 +57,10 @@ export function TypedLine(props: Props) {
     watcher.observe(box);
     return () => watcher.disconnect();
   }, [view]);
-  const onKeyDown = (event: KeyboardEvent) => {
+  const onKeyDown = (event: KeyboardEvent<HTMLTextAreaElement>) => {
+    if (list && (list.active || event.key === "Escape" || isAtEnd(event.currentTarget)))
+      list.onKeyDown(event);
+    if (event.defaultPrevented) return;
     if (event.key !== "Enter" || event.shiftKey || event.nativeEvent.isComposing) return;
     event.preventDefault();
     props.onEnter();
@@ -71,6 +84,10 @@ export function TypedLine(props: Props) {
         autoCapitalize="off"
         spellCheck={false}
         aria-describedby={`${id}-read`}
+        aria-autocomplete={list ? "list" : undefined}
+        aria-controls={list?.controls}
+        aria-activedescendant={list?.active}
+        onBlur={list?.onLeave}
         onChange={(event) => props.onValue(event.currentTarget.value)}
         onSelect={(event) => onCaret(event.currentTarget.selectionStart)}
         onKeyDown={onKeyDown}

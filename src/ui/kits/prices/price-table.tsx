@@ -27,7 +27,7 @@ export function PriceTable({ kit, here, all, rows, open, onOpen, ...rest }: Prop
   return (
     <Table
       caption={text.table(here.market.name)}
-      columns={columnsFor(kit, open, onOpen)}
+      columns={columnsFor(kit, open, onOpen, rest.onNext)}
       rows={rows}
       keyOf={(row) => row.line.id}
       opened={(row) =>
@@ -37,7 +37,12 @@ export function PriceTable({ kit, here, all, rows, open, onOpen, ...rest }: Prop
   );
 }
 
-const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): readonly Column<PriceRow>[] => [
+const columnsFor = (
+  kit: Kit,
+  open: string | null,
+  onOpen: Props["onOpen"],
+  onWrite: Props["onNext"],
+): readonly Column<PriceRow>[] => [
   {
     key: "item",
     head: text.item,
@@ -45,6 +50,10 @@ const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): rea
     width: "34%",
     cell: (row) => (
       <span className={styles.item}>
+        <span className={styles.number}>
+          <span aria-hidden="true">{row.number}</span>
+          <span className="visually-hidden">{text.numbered(row.number)} </span>
+        </span>
         <Swatch item={{ id: `${kit.id}/${row.line.id}`, supply: row.line.supply }} width={56} height={30} />
         <span className={styles.itemWords}>
           {row.name} <span className={styles.facts}>{row.facts}</span>
@@ -52,9 +61,19 @@ const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): rea
       </span>
     ),
   },
-  { key: "list", head: text.list, align: "end", cell: (row) => <Amount figure={row.list} row={row} /> },
+  {
+    key: "list",
+    head: text.list,
+    align: "end",
+    cell: (row) => <Amount figure={row.list} of={text.listOf} {...{ row, onWrite }} />,
+  },
   { key: "listHow", head: text.how, follows: true, cell: (row) => row.list?.how ?? "" },
-  { key: "shop", head: text.shop, align: "end", cell: (row) => <Amount figure={row.shop} row={row} /> },
+  {
+    key: "shop",
+    head: text.shop,
+    align: "end",
+    cell: (row) => <Amount figure={row.shop} of={text.shopOf} {...{ row, onWrite }} />,
+  },
   { key: "shopHow", head: text.how, follows: true, cell: (row) => row.shop?.how ?? "" },
   {
     key: "open",
@@ -73,8 +92,29 @@ const columnsFor = (kit: Kit, open: string | null, onOpen: Props["onOpen"]): rea
   },
 ];
 
-function Amount({ figure, row }: Readonly<{ figure: Figure | null; row: PriceRow }>) {
-  if (!figure) return <em className={styles.without}>{row.without}</em>;
+type AmountProps = Readonly<{
+  figure: Figure | null;
+  /** Which of the two figures it is, in words. */
+  of: string;
+  row: PriceRow;
+  onWrite: Props["onNext"];
+}>;
+
+/** A figure; where there is none, what opens the field for it. */
+function Amount({ figure, of, row, onWrite }: AmountProps) {
+  if (!figure && row.waits) return <em className={styles.without}>{row.without}</em>;
+  if (!figure) {
+    return (
+      <Button
+        kind="quiet"
+        className={styles.without ?? ""}
+        aria-label={`${row.without}: ${of}${kitsWords.contents.about(row.name)}`}
+        onClick={() => onWrite(row.line.id)}
+      >
+        {row.without}
+      </Button>
+    );
+  }
   return (
     <>
       <MoneyText money={figure.likely} bare />

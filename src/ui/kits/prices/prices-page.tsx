@@ -55,6 +55,9 @@ export function PricesPage({ kit }: Readonly<{ kit: Kit }>) {
       </div>
       <MissingRates faults={here.faults} day={kit.valuedOn} />
       <h2 className="visually-hidden">{text.table(here.market.name)}</h2>
+      {here.missing > 0 && here.missing < here.rows.length && (
+        <p className={styles.fact}>{text.unpricedFirst}</p>
+      )}
       <PriceTable
         {...{ kit, here, all, rows, open, writes }}
         onOpen={openLine}

@@ -1,5 +1,5 @@
 import { type Colour, labOf } from "../../../engine/colour/index.ts";
-import type { Line } from "../../../engine/price/index.ts";
+import type { Evidence, Line } from "../../../engine/price/index.ts";
 import {
   type Family,
   isGuessedColour,
@@ -8,6 +8,7 @@ import {
   type Piece,
   readLine,
   type Supply,
+  type WrittenPrice,
 } from "../../../engine/supply/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
 import { language } from "../../../store/index.ts";
@@ -33,6 +34,8 @@ export type Stretch = Readonly<{ key: string; text: string; piece: Piece | null 
 export type EntryView = Readonly<{
   qty: number;
   supply: Supply;
+  /** What the line says it costs, where that is looked for. */
+  price: WrittenPrice | null;
   /** The family as it was read, before anything was put right. */
   read: Family;
   /** The piece to ask about when none is in hand: a colour that only has a name, or what it is at all. */
@@ -148,6 +151,7 @@ export function entryView(text: string, known: KnownNames, fixes: readonly Fix[]
   return {
     qty: reading.qty,
     supply,
+    price: reading.price,
     read: reading.supply.family,
     asks: asked(reading, supply),
     stretches: stretchesOf(text, pieces),
@@ -158,6 +162,24 @@ export function entryView(text: string, known: KnownNames, fixes: readonly Fix[]
     caption: captionOf(supply),
   };
 }
+
+/** A line of an earlier kit, taken as it is for as long as its text is not changed. */
+export type Taken = Readonly<{ text: string; qty: number; supply: Supply; kit: string }>;
+
+/** A line taken from an earlier kit: nothing of it is left to be understood. */
+export const takenView = ({ text, qty, supply, kit }: Taken): EntryView => ({
+  qty,
+  supply,
+  price: null,
+  read: supply.family,
+  asks: null,
+  stretches: stretchesOf(text, []),
+  pieces: [],
+  notSaid: words.taken(kit),
+  kept: null,
+  understood: words.taken(kit),
+  caption: captionOf(supply),
+});
 
 /** The piece that the caret stands in or right behind. */
 export const pieceAt = (pieces: readonly Piece[], caret: number): Piece | null =>
@@ -184,6 +206,7 @@ export function lineOf(
   { qty, supply }: Readonly<{ qty: number; supply: Supply }>,
   note: SourceNote | null,
   today: string,
+  evidence: readonly Evidence[] = [],
 ): Line {
   const claim = note && {
     field: "name",
@@ -197,6 +220,7 @@ export function lineOf(
     ...(qty === 1 ? {} : { qty }),
     supply,
     ...(claim ? { claims: [claim] } : {}),
+    ...(evidence.length > 0 ? { evidence: [...evidence] } : {}),
   };
 }
 

@@ -23,9 +23,11 @@ export type PriceRow = Readonly<{
   shop: Figure | null;
   /** Why there is no figure, where something is known all the same. */
   without: string;
-  /** Whether either figure is still missing, and whether that is only for want of a rate. */
+  /** Whether both figures are still missing, and whether one is only for want of a rate. */
   needs: boolean;
   waits: boolean;
+  /** Whether the shop price is all there is. */
+  shopOnly: boolean;
   estimate: LineEstimate;
 }>;
 
@@ -36,6 +38,9 @@ export type MarketPrices = Readonly<{
   /** Those that still need a price first. */
   sorted: readonly PriceRow[];
   missing: number;
+  /** How many have a shop price only, and how many were made for the kit and have none. */
+  shopOnly: number;
+  unsold: number;
   /** How many have prices, but no rate to bring them here. */
   waiting: number;
   faults: readonly Fault[];
@@ -71,8 +76,10 @@ export function figureOf(
   };
 }
 
-const withoutText = ({ faults, notSold }: LineEstimate): string => {
+const withoutText = ({ faults, notSold }: LineEstimate, line: Line, hasShop: boolean): string => {
   if (faults.length > 0) return words.waits;
+  if (line.exclusive) return words.neverSold;
+  if (hasShop) return words.noList;
   return notSold.length > 0 ? words.notSold : words.needs;
 };
 
@@ -96,14 +103,19 @@ function priceRow(
     facts: [factsText(line.supply, format), ...(qty > 1 ? [words.each(qty)] : [])].filter(Boolean).join(", "),
     list,
     shop,
-    without: withoutText(estimate),
-    needs: isMissing && estimate.faults.length === 0,
+    without: withoutText(estimate, line, shop !== null),
+    needs: !list && !shop && estimate.faults.length === 0 && !line.exclusive,
+    shopOnly: !list && shop !== null && estimate.faults.length === 0,
     waits: isMissing && estimate.faults.length > 0,
     estimate,
   };
 }
 
-const urgency = ({ needs, waits }: PriceRow): number => (needs ? 2 : Number(waits));
+const urgency = ({ needs, waits, shopOnly }: PriceRow): number => (needs ? 3 : waits ? 2 : Number(shopOnly));
+
+/** Made for the kit, and never sold: nobody can find a price for it. */
+const isUnsold = ({ line, list, shop, waits }: PriceRow): boolean =>
+  Boolean(line.exclusive) && !list && !shop && !waits;
 
 /** What is known of every line's price in each market. */
 export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownFormat): readonly MarketPrices[] {
@@ -115,6 +127,8 @@ export function pricesView(book: Workbook, kit: Kit, format: Formatter = ownForm
       rows,
       sorted: rows.toSorted((a, b) => urgency(b) - urgency(a)),
       missing: rows.filter(({ needs }) => needs).length,
+      shopOnly: rows.filter((row) => row.shopOnly).length,
+      unsold: rows.filter(isUnsold).length,
       waiting: rows.filter(({ waits }) => waits).length,
       faults: faults.filter(
         (fault, index) => faults.findIndex(({ problem }) => problem === fault.problem) === index,
@@ -138,14 +152,19 @@ export function sumUpPrices(all: readonly MarketPrices[], marketId: string) {
   const others = all.filter((other) => other !== here);
   return {
     lead: leadOf(here),
-    leadMore: others.some((other) => other.missing > 0)
-      ? words.others(others.map((other) => words.elsewhere(other.market.name, other.missing)))
-      : "",
+    leadMore: [
+      ...(here.shopOnly > 0 ? [words.shopOnly(here.shopOnly)] : []),
+      ...(here.unsold > 0 && here.unsold < here.rows.length ? [words.unsold(here.unsold)] : []),
+      ...(others.some((other) => other.missing > 0)
+        ? [words.others(others.map((other) => words.elsewhere(other.market.name, other.missing)))]
+        : []),
+    ].join(" "),
   };
 }
 
-function leadOf({ rows, missing, waiting, market }: MarketPrices): string {
-  if (missing > 0) return words.missing(missing, rows.length, market.name);
-  if (waiting > 0) return words.waiting(waiting, rows.length, market.name);
-  return words.allPriced(rows.length, market.name);
+function leadOf({ rows, missing, waiting, unsold, market }: MarketPrices): string {
+  const sold = rows.length - unsold;
+  if (missing > 0) return words.missing(missing, sold, market.name);
+  if (waiting > 0) return words.waiting(waiting, sold, market.name);
+  return sold === 0 ? words.unsold(unsold) : words.allPriced(sold, market.name);
 }

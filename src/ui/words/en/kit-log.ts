@@ -57,9 +57,10 @@ export const kitLogWords = {
     done: "done",
     label: (number: number) => `Line ${number} of the list`,
     price: (price: string) => `Keep ${price} as a price found`,
+    priceInName: "Keep the price as a price found, not in the name",
     currency: "Currency",
-    pricesAre: "Prices in the list are",
-    kinds: { card: "what the card says", shop: "shop prices", list: "list prices" },
+    pricesAre: "The price is",
+    kinds: { card: "what the card says", shop: "a shop price", list: "a list price" },
   },
 
   guess: {
@@ -94,10 +95,8 @@ export const kitLogWords = {
     from: "Start from an earlier kit",
     none: "from nothing",
     prices: "Count its prices in as what earlier cards said",
-    told: (count: string, kit: string, withPrices: boolean) =>
-      withPrices
-        ? `${count} copied from ${kit}, its prices as what earlier cards said. Take out what was not in this one.`
-        : `${count} copied from ${kit}, without its prices. Take out what was not in this one.`,
+    told: (lead: string, kit: string, withPrices: boolean) =>
+      `${lead} All is copied from ${kit}, ${withPrices ? "its prices as what earlier cards said" : "without its prices"}. Take out what was not in this one.`,
     source: (kit: string) => `as in ${kit}`,
   },
 };

@@ -59,6 +59,7 @@ export const kitsWords = {
     actsName: "More about this kit",
     remake: "Start a remake",
     goOn: "Go on with the remake",
+    another: "Log another one like this",
     remove: "Remove this kit",
     gone: "There is no such kit here",
     goneText:
@@ -107,6 +108,10 @@ export const kitsWords = {
     kept: (names: string) => `Kept in the name as it stands: ${names}.`,
     understood: (pieces: string) => `Understood: ${pieces}`,
     reading: (text: string, reads: string) => `${text}: ${reads}`,
+    suggestions: "In earlier kits",
+    suggested: (count: number) =>
+      `${capital(several(count, "line"))} of earlier kits ${count === 1 ? "fits" : "fit"}. Arrow down to choose.`,
+    taken: (kit: string) => `As it was in ${kit}.`,
     inLine: "Change it in the line itself.",
     colourOf: (name: string) => `No colour goes with “${name}” yet. If you know it, give it here.`,
     drawnPaper: "drawn to its proportions",
@@ -117,8 +122,7 @@ export const kitsWords = {
     source: "Where it is known from",
     sure: "How surely",
     pasted: (count: number) => `${capital(several(count, "line"))} to add`,
-    pastedText:
-      "This is how each was understood. Take out what does not belong; the rest can be put right once it is in.",
+    pastedText: "This is how each was understood. Put right what was not, and take out what does not belong.",
     addAll: (count: number) => (count === 1 ? "Add this line" : `Add all ${spelled(count)} lines`),
     written: (text: string) => `“${text}”`,
     takeOut: "take out",
@@ -216,6 +220,14 @@ export const kitsWords = {
       waiting === count
         ? `All wait for an exchange rate in ${market}.`
         : `${capital(spelled(waiting))} of ${spelled(count)} ${waiting === 1 ? "waits" : "wait"} for an exchange rate in ${market}.`,
+    shopOnly: (count: number) =>
+      `${capital(spelled(count))} ${count === 1 ? "has" : "have"} a shop price only.`,
+    unsold: (count: number) =>
+      `${capital(spelled(count))} ${count === 1 ? "was" : "were"} made for the kit and never sold.`,
+    neverSold: "made for the kit",
+    noList: "no list price",
+    unpricedFirst: "Those that still need a price come first; the numbers are those of the contents.",
+    numbered: (number: number) => `Line ${number}:`,
     elsewhere: (market: string, missing: number) =>
       missing === 0 ? `none in ${market}` : `${spelled(missing)} in ${market}`,
     others: (parts: readonly string[]) => `Elsewhere: ${listed(parts)}.`,

@@ -35,6 +35,7 @@ export const frameWords: typeof en = {
       kit: "kit",
       stash: "i förrådet",
       remake: "omtag",
+      line: "i ett kit",
       act: "gör detta",
       word: "vad det betyder",
     },

@@ -59,9 +59,10 @@ export const kitLogWords: typeof en = {
     done: "klar",
     label: (number) => `Rad ${number} i listan`,
     price: (price) => `Behåll ${price} som ett hittat pris`,
+    priceInName: "Behåll priset som ett hittat pris, inte i namnet",
     currency: "Valuta",
-    pricesAre: "Priserna i listan är",
-    kinds: { card: "vad kortet säger", shop: "butikspriser", list: "listpriser" },
+    pricesAre: "Priset är",
+    kinds: { card: "vad kortet säger", shop: "ett butikspris", list: "ett listpris" },
   },
 
   guess: {
@@ -96,10 +97,8 @@ export const kitLogWords: typeof en = {
     from: "Utgå från ett tidigare kit",
     none: "från ingenting",
     prices: "Räkna med dess priser som vad tidigare kort sa",
-    told: (count, kit, withPrices) =>
-      withPrices
-        ? `${count} kopierade från ${kit}, med priserna som vad tidigare kort sa. Ta ut det som inte låg i det här.`
-        : `${count} kopierade från ${kit}, utan priser. Ta ut det som inte låg i det här.`,
+    told: (lead, kit, withPrices) =>
+      `${lead} Allt är kopierat från ${kit}, ${withPrices ? "med priserna som vad tidigare kort sa" : "utan priser"}. Ta ut det som inte låg i det här.`,
     source: (kit) => `som i ${kit}`,
   },
 };

@@ -63,6 +63,7 @@ export const kitsWords: typeof en = {
     actsName: "Mer om det här kitet",
     remake: "Börja på ett omtag",
     goOn: "Fortsätt med omtaget",
+    another: "Skriv in ett till som det här",
     remove: "Ta bort det här kitet",
     gone: "Det finns inget sådant kit här",
     goneText:
@@ -110,6 +111,9 @@ export const kitsWords: typeof en = {
     kept: (names) => `Står kvar i namnet som det är: ${names}.`,
     understood: (pieces) => `Tolkat: ${pieces}`,
     reading: (text, reads) => `${text}: ${reads}`,
+    suggestions: "I tidigare kit",
+    suggested: (count) => `${capital(lines(count))} i tidigare kit passar. Pil ner för att välja.`,
+    taken: (kit) => `Så som den var i ${kit}.`,
     inLine: "Ändra det i själva raden.",
     colourOf: (name) => `Ingen färg hör till ”${name}” än. Om du vet den, ange den här.`,
     drawnPaper: "ritat i sina proportioner",
@@ -120,8 +124,7 @@ export const kitsWords: typeof en = {
     source: "Var det är känt ifrån",
     sure: "Hur säkert",
     pasted: (count) => `${capital(lines(count))} att lägga till`,
-    pastedText:
-      "Så här tolkades var och en. Ta ut det som inte hör hit; resten går att rätta när det ligger i kitet.",
+    pastedText: "Så här tolkades var och en. Rätta det som blev fel, och ta ut det som inte hör hit.",
     addAll: (count) => (count === 1 ? "Lägg till den här raden" : `Lägg till alla ${spelled(count)} raderna`),
     written: (text) => `”${text}”`,
     takeOut: "ta ut",
@@ -219,6 +222,13 @@ export const kitsWords: typeof en = {
       waiting === count
         ? `Alla väntar på en kurs för ${market}.`
         : `${capital(spelled(waiting))} av ${spelled(count)} väntar på en kurs för ${market}.`,
+    shopOnly: (count) => `${capital(spelled(count))} har bara ett butikspris.`,
+    unsold: (count) =>
+      `${capital(spelled(count))} ${count === 1 ? "är gjord" : "är gjorda"} för kitet och såldes aldrig.`,
+    neverSold: "gjord för kitet",
+    noList: "inget listpris",
+    unpricedFirst: "De som saknar pris står först; numren är innehållets.",
+    numbered: (number) => `Rad ${number}:`,
     elsewhere: (market, missing) => `${spelledOr(missing, "ingen")} i ${market}`,
     others: (parts) => `På andra håll saknas ${listed(parts)}.`,
     noLines: "Inget att prissätta än",
