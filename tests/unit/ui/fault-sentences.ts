@@ -88,7 +88,8 @@ export function faultSentences(folders: readonly string[]): readonly Sentence[] 
     .flatMap((folder) =>
       readdirSync(folder, { recursive: true, encoding: "utf8" }).map((path) => `${folder}/${path}`),
     )
-    .filter((path) => path.endsWith(".ts"))
+    // What stands in a folder's own words has its Swedish beside it.
+    .filter((path) => path.endsWith(".ts") && !path.includes("/words/"))
     .map((file) => ({ file, trees: treeOf(file) }));
   const makers = new Map(files.flatMap(({ trees }) => trees.flatMap(makersIn)));
   return files.flatMap(({ file, trees }) =>
