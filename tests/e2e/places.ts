@@ -13,6 +13,8 @@ export const plainPlaces: readonly string[] = [
   "/stash?bring=list",
   "/stash?code=find",
   "/stash?kin=all",
+  "/stash?print=list",
+  "/stash?print=chart",
   "/stash?set=new",
 ];
 

@@ -41,6 +41,12 @@ const sheets = [
     says: ["Gouache, haze", "Violets", "Gold leaf, loose"],
     rows: 145,
   },
+  {
+    name: "the list of the stash",
+    at: "/stash?print=list",
+    says: ["Stash list", "145 things.", "blue tin", "Watercolour, tormentil"],
+    rows: 145,
+  },
   { name: "Markets", at: "/markets", says: ["Exchange rates", "Ljusgränd", "Parcels of my own"], rows: 20 },
 ] as const;
 
@@ -168,6 +174,94 @@ test("a ruler's ticks are true to the millimetre on paper", async ({ page }) => 
   );
   const gaps = ticks.map((xs) => xs.slice(1).map((x, i) => mm(x - (xs[i] ?? 0))));
   expect(gaps.some((all) => all.length > 0 && all.every((gap) => near(gap, 5)))).toBe(true);
+});
+
+test("the list of the stash has its place's name on every sheet, and boxes to tick with a pen", async ({
+  page,
+}) => {
+  await open(page, "/stash?print=list");
+  const all = (await printed(page, "A4")).map(linesOf);
+  // The first line of a sheet but the first is the head of the place whose things go on there, or begin.
+  expect(all.length).toBeGreaterThan(3);
+  for (const lines of all.slice(1)) expect(lines[1]).toBe("Number Maker and line Have State");
+  expect(all.filter(([place]) => place === "blue tin").length).toBeGreaterThan(0);
+  await layOut(page, "print");
+  const box = page
+    .getByRole("row", { name: /Gouache, barn red/ })
+    .locator("[aria-hidden]")
+    .first();
+  const { width = 0, height = 0 } = (await box.boundingBox()) ?? {};
+  expect(Math.min(width, height) * (25.4 / 96)).toBeGreaterThan(3);
+  await expect(box).toHaveCSS("border-top-color", "rgb(0, 0, 0)");
+});
+
+/** The sides of every box of a sheet that is stroked, in mm, by its lower left corner: four points, and the way back. */
+const boxesOf = ({ strokes }: Sheet) =>
+  strokes
+    .filter(({ points }) => points.length === 5)
+    .map(({ points }) => {
+      const corners = points.slice(0, 4).map(([x, y]) => [mm(x), mm(y)] as const);
+      const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+      const [x, y] = [Math.min(...xs), Math.min(...ys)];
+      return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+    });
+
+/** How far apart the values of a grid's lines are, each told once. */
+function stepsOf(values: readonly number[]): readonly number[] {
+  const lines = [...new Set(values.map((value) => Number(value.toFixed(1))))].toSorted((a, b) => a - b);
+  return lines.slice(1).map((line, i) => line - (lines[i] ?? 0));
+}
+
+test("a swatch chart's cells, their ways apart and its rulers are true to a tenth of a millimetre", async ({
+  page,
+}) => {
+  await open(page, "/stash?print=chart&order=name");
+  for (const format of formats) {
+    const all = await printed(page, format);
+    expect(all).toHaveLength(4); // 116 things, 32 on a sheet
+    for (const sheet of all) {
+      const cells = boxesOf(sheet);
+      expect(cells).toHaveLength(32);
+      for (const { width, height } of cells) {
+        expect(Math.abs(width - 27)).toBeLessThan(0.1);
+        expect(Math.abs(height - 15)).toBeLessThan(0.1);
+      }
+      for (const step of stepsOf(cells.map(({ x }) => x))) expect(Math.abs(step - 45)).toBeLessThan(0.11);
+      for (const step of stepsOf(cells.map(({ y }) => y))) expect(Math.abs(step - 25)).toBeLessThan(0.11);
+      const rulers = sheet.strokes.filter(({ points }) => points.length === 24); // a line and eleven ticks
+      expect(rulers).toHaveLength(2);
+      for (const { points } of rulers) {
+        const [[x0, y0], [x1, y1]] = points as [[number, number], [number, number]];
+        expect(Math.abs(mm(Math.hypot(x1 - x0, y1 - y0)) - 100)).toBeLessThan(0.1);
+      }
+    }
+    const text = all.map((sheet) => linesOf(sheet).join("\n"));
+    expect(text[0]).toContain("8 rows × 4 columns, cells 27 × 15 mm, much paper between");
+    expect(text[0]).toContain("no. bot, boot box under the bed");
+    expect(text[3]).toContain("Sheet 4 of 4");
+    expect(text.join("\n")).not.toContain("Back to the stash");
+  }
+  await page.getByLabel("blank cells").check();
+  await page.getByLabel("Cells in a row").selectOption("6");
+  const [blank, ...more] = await printed(page, "A4");
+  expect(more).toEqual([]);
+  expect(
+    boxesOf(blank ?? { pieces: [], strokes: [], images: 0 }).filter(({ width }) => near(width, 17)),
+  ).toHaveLength(48);
+});
+
+test("what goes on paper is what the search found, until all is asked for", async ({ page }) => {
+  await open(page, "/stash?print=list&q=gouache");
+  const rows = page.getByRole("rowheader");
+  await expect(page.getByLabel(/^what the search found: \d+ things$/)).toBeChecked();
+  const found = await rows.count();
+  await page.getByLabel("all 145 things").check();
+  await expect(page.getByText(/^\d+ more are on the sheet when it is printed\.$/)).toBeVisible();
+  expect(await rows.count()).toBeGreaterThan(found);
+  await page.getByLabel("In order of").selectOption("maker and line");
+  await expect(page).toHaveURL(/by=maker/);
+  await page.getByRole("link", { name: "Print a swatch chart" }).click();
+  await expect(page.getByRole("img", { name: /^Sheet 1 of 4: 8 rows of 4 cells/ })).toBeVisible();
 });
 
 test("what to fetch has boxes to tick with a pen", async ({ page }) => {

@@ -2,6 +2,7 @@ import { type ComponentType, type LazyExoticComponent, lazy, useMemo } from "rea
 import type { Act } from "../app/acts.ts";
 import { go, useQuery } from "../app/navigate.ts";
 import { actWords } from "../words/acts.ts";
+import { printWords } from "../words/print.ts";
 import { stashWords } from "../words/stash.ts";
 import { otherAddress } from "./item-link.tsx";
 
@@ -16,6 +17,8 @@ type Other = Readonly<{
 }>;
 
 const page = (load: () => Promise<ComponentType>) => lazy(async () => ({ default: await load() }));
+
+const PrintPage = page(async () => (await import("./print/print-page.tsx")).PrintPage);
 
 /** What else is done at the stash's address; each loads when it is asked for. */
 const others: readonly Other[] = [
@@ -46,6 +49,20 @@ const others: readonly Other[] = [
     name: actWords.kin,
     also: actWords.kinAlso,
     Page: page(async () => (await import("./kin/kin-page.tsx")).KinPage),
+  },
+  {
+    word: "print",
+    value: "list",
+    name: printWords.listAct,
+    also: printWords.listAlso,
+    Page: PrintPage,
+  },
+  {
+    word: "print",
+    value: "chart",
+    name: printWords.chartAct,
+    also: printWords.chartAlso,
+    Page: PrintPage,
   },
 ];
 

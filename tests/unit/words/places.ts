@@ -11,6 +11,7 @@ import { marketsWords as marketsEn } from "../../../src/ui/words/en/markets.ts";
 import { meanings as meaningsEn, meaningsPage as meaningsPageEn } from "../../../src/ui/words/en/meanings.ts";
 import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
 import { photoWords as photosEn } from "../../../src/ui/words/en/photos.ts";
+import { printWords as printEn } from "../../../src/ui/words/en/print.ts";
 import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
 import { setWords as setEn } from "../../../src/ui/words/en/set.ts";
 import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
@@ -31,6 +32,7 @@ import { marketsWords } from "../../../src/ui/words/sv/markets.ts";
 import { meanings, meaningsPage } from "../../../src/ui/words/sv/meanings.ts";
 import { paletteWords } from "../../../src/ui/words/sv/palette.ts";
 import { photoWords } from "../../../src/ui/words/sv/photos.ts";
+import { printWords } from "../../../src/ui/words/sv/print.ts";
 import { remakeWords } from "../../../src/ui/words/sv/remakes.ts";
 import { setWords } from "../../../src/ui/words/sv/set.ts";
 import { stashWords } from "../../../src/ui/words/sv/stash.ts";
@@ -54,6 +56,7 @@ export const places = [
   ["meanings", { meanings: meaningsEn, page: meaningsPageEn }, { meanings, page: meaningsPage }],
   ["palette", paletteEn, paletteWords],
   ["photos", photosEn, photoWords],
+  ["print", printEn, printWords],
   ["remakes", remakesEn, remakeWords],
   ["set", setEn, setWords],
   ["stash", stashEn, stashWords],
