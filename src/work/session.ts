@@ -6,8 +6,11 @@ import {
   guessMapping,
   headPrint,
   type Mapping,
+  ownHeads,
+  ownRows,
   rowReader,
   type Table,
+  tied,
   type Understood,
   understandItems,
   widthOf,
@@ -17,6 +20,7 @@ import { csvLine } from "./csv.ts";
 import type { FileFault } from "./file/fault.ts";
 import { type Content, type Contents, contents, readFile, readWritten } from "./file/read-file.ts";
 import type { Delimiter } from "./file/text.ts";
+import { listFile } from "./out/list-file.ts";
 
 /** What was opened, as far as a person chooses by it. */
 export type Opened =
@@ -26,7 +30,13 @@ export type Opened =
       kind: Content["kind"];
       /** For text: which sign parts its cells. */
       delimiter: Delimiter | null;
-      sheets: readonly Readonly<{ name: string; rows: number; columns: number }>[];
+      sheets: readonly Readonly<{
+        name: string;
+        rows: number;
+        columns: number;
+        /** The heads of a list that was saved here, which is read exactly; else it has none. */
+        saved?: readonly string[];
+      }>[];
     }>;
 
 /** How a sheet is to be read, as far as can be told from it. */
@@ -63,6 +73,12 @@ const rowsAtOnce = 500;
 /** Lets what was asked in the meantime be heard. */
 const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
+/** The heads of a list that was saved here. */
+function savedHeads(table: Table): Readonly<{ saved?: readonly string[] }> {
+  const found = table.exact && ownHeads(table);
+  return found ? { saved: (table.rows[found.row] ?? []).map(cellText) } : {};
+}
+
 const openedOf = (read: Contents): Opened => {
   if (!read.ok) return read;
   const { content } = read;
@@ -73,6 +89,7 @@ const openedOf = (read: Contents): Opened => {
           name: table.name,
           rows: table.rows.length,
           columns: widthOf(table),
+          ...savedHeads(table),
         }));
   return {
     ok: true,
@@ -88,6 +105,7 @@ export function createSession() {
   let table: Table | null = null;
   let head: number | null = null;
   let rows: readonly Understood[] = [];
+  let here: Parameters<typeof tied>[1] = { things: [], kits: [] };
   let run = 0;
 
   async function take(read: Promise<Contents>): Promise<Opened> {
@@ -140,6 +158,8 @@ export function createSession() {
   }
 
   return {
+    listFile,
+
     openFile: (bytes: Uint8Array, name: string): Promise<Opened> => take(readFile(bytes, name)),
     openText: (text: string, name: string): Promise<Opened> => take(contents(() => readWritten(text, name))),
 
@@ -150,11 +170,11 @@ export function createSession() {
       return take(contents(() => readWritten(text, tables[0]?.name ?? "", delimiter)));
     },
 
-    /** Chooses a sheet, and guesses how it is to be read. */
+    /** Chooses a sheet, and guesses how it is to be read; null for one that needs no mapping. */
     guess(sheet: number, home: string, language: Language, wantedHead?: number | null): Guess | null {
       if (!content || content.kind === "workbook") return null;
       table = content.tables[sheet] ?? null;
-      if (!table) return null;
+      if (!table || table.exact) return null;
       const mapping = guessMapping(table, home, language, wantedHead);
       const heads = mapping.head === null ? [] : (table.rows[mapping.head] ?? []);
       return { mapping, print: headPrint(heads), heads: heads.map(cellText) };
@@ -162,20 +182,30 @@ export function createSession() {
 
     readRows,
 
-    /** The stash of a workbook, which needs no mapping. */
+    /** What needs no mapping: the stash of a workbook, or a list that was saved here. */
     readItems(around: Around): Summary | null {
-      if (content?.kind !== "workbook") return null;
+      if (!content) return null;
       run += 1;
-      table = null;
       head = null;
-      rows = understandItems(content.items, around.stash, around.language);
+      here = { things: around.stash, kits: around.kits ?? [] };
+      if (content.kind === "workbook") {
+        table = null;
+        rows = understandItems(content.items, around.stash, around.language);
+        return summaryOf();
+      }
+      const exact = table && { ...table, rows: table.exact ?? [] };
+      const heads = exact && ownHeads(exact);
+      if (!heads) return null;
+      head = heads.row;
+      rows = ownRows(exact, heads, around);
       return summaryOf();
     },
 
     /** What is to be added, without the rows that were left out. */
     drafts(without: readonly number[]): readonly Draft[] {
       const out = new Set(without);
-      return rows.flatMap((row) => (row.kind === "new" && !out.has(row.row) ? [row.draft] : []));
+      const fresh = rows.flatMap((row) => (row.kind === "new" && !out.has(row.row) ? [row.draft] : []));
+      return tied(fresh, here);
     },
 
     /** Every row that is not added, as CSV with the reason in front, under the list's own heads. */

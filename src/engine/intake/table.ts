@@ -1,8 +1,15 @@
 /** One cell: text, a number, a day (ISO 8601), or nothing. */
 export type Cell = string | number | Readonly<{ date: string }> | null;
 
-/** A sheet of a file, or what was pasted. Rows may differ in length. */
-export type Table = Readonly<{ name: string; rows: readonly (readonly Cell[])[] }>;
+/**
+ * A sheet of a file, or what was pasted. Rows may differ in length. `exact`: in a list that was saved here, the same
+ * rows with their texts untouched.
+ */
+export type Table = Readonly<{
+  name: string;
+  rows: readonly (readonly Cell[])[];
+  exact?: readonly (readonly Cell[])[];
+}>;
 
 /** What no file and no paste may go beyond, so that none can exhaust the page. */
 export const caps = {
@@ -24,10 +31,12 @@ const controls = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufeff]/g;
 /** An apostrophe that was put before a cell so that no spreadsheet takes it for a formula, as our own export does. */
 const guarded = /^'(?='*[=+\-@\t\r\n\0])/;
 
+/** A cell's text to the letter, but for the apostrophe that keeps it from being a formula. */
+export const exactText = (text: string): string => text.replace(guarded, "");
+
 /** Text of a cell as it is kept: no control characters, no half characters, no space around it. */
 export const cleanText = (text: string): string =>
-  text
-    .replace(guarded, "")
+  exactText(text)
     .replace(controls, "")
     .replace(halves, "\uFFFD")
     .replace(/[\u00a0\u202f\u2007]/g, " ")

@@ -15,10 +15,17 @@ import { type Cell, cellText, isBlank, type Table } from "./table.ts";
 import { thingOf } from "./thing.ts";
 import { type IntakeWords, wordsIn } from "./words/index.ts";
 
-/** A thing of a list, ready to be put into the stash under an id. `importKey` tells its row when it comes again. */
+/**
+ * A thing of a list, ready to be put into the stash under an id. `importKey` tells its row when it comes again; out of
+ * a list of our own it has its id for that, and what led to other records.
+ */
 export type Draft = Readonly<{
   supply: Supply;
-  importKey: string;
+  importKey?: string;
+  id?: string;
+  twinOf?: string[];
+  fromKit?: string;
+  boughtForThis?: boolean;
   owned?: number;
   sheetsLeft?: number;
   state?: NonNullable<StashItem["state"]>;
@@ -36,9 +43,10 @@ export type Understood =
   | Readonly<{ kind: "here"; row: number; draft: Draft; reason: string; doubts: readonly CellDoubt[] }>
   | Readonly<{ kind: "refused"; row: number; reason: string }>;
 
-/** What is known around a list. */
+/** What is known around a list. `kits`: the ids of those that a thing may have come from. */
 export type Around = Readonly<{
   stash: readonly StashItem[];
+  kits?: readonly string[];
   known: KnownNames;
   today: string;
   language: Language;

@@ -1,4 +1,4 @@
-import { type Cell, caps, cleanText, type Table } from "../../engine/intake/index.ts";
+import { type Cell, caps, cleanText, exactText, ownHeads, type Table } from "../../engine/intake/index.ts";
 import { Refused, refuse } from "./fault.ts";
 import { checkRepeats } from "./repeats.ts";
 import { trimmed } from "./text.ts";
@@ -70,38 +70,58 @@ async function partsOf(bytes: Uint8Array, entries: readonly Entry[], kind: Kind)
 type Value = string | number | boolean | Date;
 type Found = Readonly<{ t: string; v?: Value; z?: string }>;
 
+/** How a cell's text, and its number, is kept. */
+type Kept = Readonly<{ text: (text: string) => string; number: (value: number, found: Found) => Cell }>;
+
+const anyList: Kept = { text: cleanText, number: (value) => value };
+
+/** An amount with the decimals that it is shown with: "39.50" is no 39.5. */
+function asShown(value: number, { z }: Found): Cell {
+  const decimals = /^0(?:\.(0{1,9}))?$/.exec(z ?? "");
+  const text = decimals ? value.toFixed(decimals[1]?.length ?? 0) : "";
+  return decimals && Number(text) === value ? text : value;
+}
+
+const ownList: Kept = { text: exactText, number: asShown };
+
 /** A cell's value: never its formula, and nothing for an error. */
-function cellOf(found: Found | undefined): Cell {
+function cellOf(found: Found | undefined, kept: Kept): Cell {
   if (!found || found.v === undefined || found.t === "e" || found.t === "z") return null;
   if (found.v instanceof Date) {
     if (Number.isNaN(found.v.getTime())) return null;
     return { date: found.v.toISOString().slice(0, 10) };
   }
-  if (typeof found.v === "number") return Number.isFinite(found.v) ? found.v : null;
-  const text = cleanText(String(found.v));
+  if (typeof found.v === "number") return Number.isFinite(found.v) ? kept.number(found.v, found) : null;
+  const text = kept.text(String(found.v));
   if (text.length > caps.letters) refuse("too-much");
   return text === "" ? null : text;
 }
 
 type Sheet = Readonly<{ "!data"?: readonly (readonly (Found | undefined)[] | undefined)[] }>;
 
-function rowsOf(sheet: Sheet | undefined): readonly (readonly Cell[])[] {
+function rowsOf(sheet: Sheet | undefined, kept: Kept): readonly (readonly Cell[])[] {
   const data = sheet?.["!data"] ?? [];
   if (data.length > caps.rows) refuse("too-many-rows");
   // `from` goes through holes as well: rows and cells that are left out of the file.
   return trimmed(
     Array.from(data, (row) => {
       if ((row?.length ?? 0) > caps.columns) refuse("too-many-columns");
-      return Array.from(row ?? [], cellOf);
+      return Array.from(row ?? [], (found) => cellOf(found, kept));
     }),
   );
+}
+
+/** A sheet as a table; a list that was saved here has its cells to the letter beside it. */
+function tableOf(name: string, sheet: Sheet | undefined): Table {
+  const table = { name: cleanText(name), rows: rowsOf(sheet, anyList) };
+  return ownHeads(table) ? { ...table, exact: rowsOf(sheet, ownList) } : table;
 }
 
 const options = {
   dense: true,
   cellDates: true,
   UTC: true,
-  cellNF: false,
+  cellNF: true,
   cellFormula: false,
   cellHTML: false,
   cellText: false,
@@ -131,8 +151,6 @@ export async function readSpreadsheet(
   const book = await parsed(await partsOf(bytes, entries, kind));
   const shown = book.SheetNames.filter((_, at) => !book.Workbook?.Sheets?.[at]?.Hidden);
   const sheets = new Map(Object.entries(book.Sheets));
-  const tables = shown
-    .map((name) => ({ name: cleanText(name), rows: rowsOf(sheets.get(name)) }))
-    .filter(({ rows }) => rows.length > 0);
+  const tables = shown.map((name) => tableOf(name, sheets.get(name))).filter(({ rows }) => rows.length > 0);
   return tables.length > 0 ? { kind, tables } : refuse("empty");
 }

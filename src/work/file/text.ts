@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { type Cell, caps, cleanText, type Table } from "../../engine/intake/index.ts";
+import { type Cell, caps, cleanText, exactText, ownHeads, type Table } from "../../engine/intake/index.ts";
 import { refuse } from "./fault.ts";
 
 /** What may part the cells of a line. "" for lists of one column. */
@@ -46,8 +46,11 @@ export function guessDelimiter(text: string): Delimiter {
   return best && best.sure >= (best.sign === "," ? 0.8 : 0.6) ? best.sign : "";
 }
 
-const cellOf = (text: string): Cell => {
-  const clean = cleanText(text);
+/** How a cell's text is kept. */
+type Kept = (text: string) => string;
+
+const cellOf = (text: string, kept: Kept): Cell => {
+  const clean = kept(text);
   if (clean.length > caps.letters) refuse("too-much");
   return clean === "" ? null : clean;
 };
@@ -59,13 +62,14 @@ export function trimmed(rows: readonly (readonly Cell[])[]): readonly (readonly 
 }
 
 /** One column: each line is a cell, with nothing taken for a quote. */
-const singleColumn = (text: string): Cell[][] => text.split(/\r\n|\n|\r/).map((line) => [cellOf(line)]);
+const singleColumn = (text: string): Cell[][] =>
+  text.split(/\r\n|\n|\r/).map((line) => [cellOf(line, cleanText)]);
 
 /** A sign that stands in no list: where quotes are not closed, nothing is taken for one. */
 const noQuote = "\u0000";
 
 /** Cells parted by a sign; null where a quote is opened and not closed as it should be. */
-function withQuotes(text: string, delimiter: string, quoteChar: string): Cell[][] | null {
+function withQuotes(text: string, delimiter: string, quoteChar: string, kept: Kept): Cell[][] | null {
   const rows: Cell[][] = [];
   let whole = true;
   Papa.parse<string[]>(text, {
@@ -75,7 +79,7 @@ function withQuotes(text: string, delimiter: string, quoteChar: string): Cell[][
       whole &&= !errors.some(({ type }) => type === "Quotes");
       if (!whole) return parser.abort();
       if (data.length > caps.columns) refuse("too-many-columns");
-      if (rows.push(data.map(cellOf)) > caps.rows + looked) refuse("too-many-rows");
+      if (rows.push(data.map((cell) => cellOf(cell, kept))) > caps.rows + looked) refuse("too-many-rows");
     },
   });
   return whole ? rows : null;
@@ -83,7 +87,13 @@ function withQuotes(text: string, delimiter: string, quoteChar: string): Cell[][
 
 /** An inch sign at the start of a cell opens no quote: such a text is read without any. */
 const parted = (text: string, delimiter: string): Cell[][] =>
-  withQuotes(text, delimiter, '"') ?? withQuotes(text, delimiter, noQuote) ?? [];
+  withQuotes(text, delimiter, '"', cleanText) ?? withQuotes(text, delimiter, noQuote, cleanText) ?? [];
+
+/** A list that was saved here has its texts to the letter beside those that are read as any list's. */
+function withExact(table: Table, text: string, delimiter: string): Table {
+  const exact = ownHeads(table) ? withQuotes(text, delimiter, '"', exactText) : null;
+  return exact ? { ...table, exact: trimmed(exact) } : table;
+}
 
 /** Text with cells parted by signs, as a table, and the sign that was taken to part them. */
 export function readText(
@@ -98,5 +108,5 @@ export function readText(
   const rows = trimmed(delimiter === "" ? singleColumn(body) : parted(body, delimiter));
   if (rows.length > caps.rows) refuse("too-many-rows");
   if (rows.length === 0) refuse("empty");
-  return { table: { name, rows }, delimiter };
+  return { table: withExact({ name, rows }, body, delimiter), delimiter };
 }

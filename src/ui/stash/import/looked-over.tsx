@@ -4,7 +4,7 @@ import { importWords as words } from "../../words/import.ts";
 import { format } from "../../words/index.ts";
 import { Thing } from "./first-rows.tsx";
 import styles from "./import.module.css";
-import type { Bring, Reading } from "./use-bring.ts";
+import { type Bring, headsOf, type Reading } from "./use-bring.ts";
 import { type RowView, rowView } from "./view/rows.ts";
 
 type Props = Readonly<{ bring: Bring; reading: Reading }>;
@@ -30,11 +30,9 @@ const thingColumn: Column<RowView> = {
 
 /** Rows with something doubtful in them, each to be kept or taken out. */
 export function ToLookAt({ bring, reading }: Props) {
-  const { summary, out, guess } = reading;
-  const rows = useMemo(
-    () => (summary?.toLookAt ?? []).map((row) => rowView(row, guess?.heads ?? [])),
-    [summary, guess],
-  );
+  const { summary, out } = reading;
+  const heads = headsOf(reading);
+  const rows = useMemo(() => (summary?.toLookAt ?? []).map((row) => rowView(row, heads)), [summary, heads]);
   if (rows.length === 0) return null;
   const toggle = (at: number, keep: boolean) => {
     const next = new Set(out);
@@ -81,11 +79,9 @@ export function ToLookAt({ bring, reading }: Props) {
 
 /** Rows that are not added, each with the reason. */
 export function NotAdded({ reading }: Readonly<{ reading: Reading }>) {
-  const { summary, guess } = reading;
-  const rows = useMemo(
-    () => (summary?.notAdded ?? []).map((row) => rowView(row, guess?.heads ?? [])),
-    [summary, guess],
-  );
+  const { summary } = reading;
+  const heads = headsOf(reading);
+  const rows = useMemo(() => (summary?.notAdded ?? []).map((row) => rowView(row, heads)), [summary, heads]);
   if (!summary || rows.length === 0) return null;
   const more = summary.here + summary.refused - rows.length;
   return (

@@ -8,23 +8,24 @@ import { Controls } from "./controls.tsx";
 import { FirstRows } from "./first-rows.tsx";
 import styles from "./import.module.css";
 import { NotAdded, ToLookAt } from "./looked-over.tsx";
-import { type Bring, countsOf, type Reading } from "./use-bring.ts";
+import { type Bring, countsOf, headsOf, type Reading } from "./use-bring.ts";
 import { rowView } from "./view/rows.ts";
 
 type Props = Readonly<{ bring: Bring; reading: Reading }>;
 
 /** A list as it is read: how, its first rows, what is doubtful, and what is added when told to. */
 export function ReadList({ bring, reading }: Props) {
-  const { name, mapping, guess, summary, progress, remembered } = reading;
-  const heads = guess?.heads ?? [];
-  const columns = mapping?.columns.length;
+  const { name, mapping, summary, progress, remembered } = reading;
+  const heads = headsOf(reading);
+  const columns = mapping?.columns.length ?? 0;
   const rows = useMemo(
-    () => (summary?.first ?? []).map((row) => rowView(row, guess?.heads ?? [], columns)),
-    [summary, guess, columns],
+    () => (summary?.first ?? []).map((row) => rowView(row, heads, columns)),
+    [summary, heads, columns],
   );
   return (
     <>
       <Arrived>{name}</Arrived>
+      {!mapping && heads.length > 0 && <p className={styles.fact}>{words.savedHere}</p>}
       {remembered && <p className={styles.fact}>{words.remembered}</p>}
       <Controls bring={bring} reading={reading} />
       {summary && (

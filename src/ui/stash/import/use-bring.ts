@@ -55,6 +55,12 @@ export type Phase =
 
 const nothingYet: Phase = { at: "choosing", cancelled: null };
 
+const noHeads: readonly string[] = [];
+
+/** The heads of what is read; a list that was saved here says its own. */
+export const headsOf = ({ guess, opened, sheet }: Reading): readonly string[] =>
+  guess?.heads ?? opened.sheets[sheet]?.saved ?? noHeads;
+
 /** How many rows of a reading are added, and how many not. */
 export const countsOf = ({ summary, out }: Reading) => ({
   fresh: (summary?.fresh ?? 0) - out.size,
@@ -75,7 +81,8 @@ function idsFor(count: number): readonly string[] {
 /** The engine's view of what is there already. */
 function around() {
   const { book } = useBook.getState();
-  return { stash: book.stash ?? [], known: knownNames(book), today: today(), language };
+  const kits = (book.kits ?? []).map(({ id }) => id);
+  return { stash: book.stash ?? [], kits, known: knownNames(book), today: today(), language };
 }
 
 /** A list on its way into the stash: chosen, read, looked over, and added or not. */

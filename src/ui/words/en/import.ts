@@ -82,6 +82,7 @@ export const importWords = {
   } satisfies Readonly<Record<FileFault, Text>>,
 
   how: "How it is read",
+  savedHere: "Saved here: each thing is read exactly as it was.",
   remembered: "Read as you read this kind of list last time.",
   sheet: "Sheet",
   sheetRows: (name: string, count: string, isOne: boolean) => `${name} (${rows(count, isOne)})`,

@@ -82,6 +82,7 @@ export const importWords: typeof en = {
   },
 
   how: "Så läses den",
+  savedHere: "Sparad här: varje sak läses precis som den var.",
   remembered: "Läst som du läste en sådan lista förra gången.",
   sheet: "Blad",
   sheetRows: (name, count, isOne) => `${name} (${rows(count, isOne)})`,
