@@ -46,8 +46,26 @@ const paragraphs = (text: string): string =>
 const textCell = (text: string, style: string): string =>
   `<table:table-cell table:style-name="${style}" office:value-type="string">${paragraphs(kept(text))}</table:table-cell>`;
 
-function cell(value: WrittenCell): string {
-  if (value === null) return "<table:table-cell/>";
+const gap = (count: number): string =>
+  count === 1 ? "<table:table-cell/>" : `<table:table-cell table:number-columns-repeated="${count}"/>`;
+
+/** The cells of a row; empty ones beside each other are one that stands for them, and none are at its end. */
+function cells(row: readonly WrittenCell[]): readonly string[] {
+  const written: string[] = [];
+  let empty = 0;
+  for (const value of row) {
+    if (value === null) {
+      empty += 1;
+      continue;
+    }
+    if (empty > 0) written.push(gap(empty));
+    empty = 0;
+    written.push(cell(value));
+  }
+  return written;
+}
+
+function cell(value: Exclude<WrittenCell, null>): string {
   if (typeof value === "string") return textCell(value, "t");
   if ("date" in value)
     return `<table:table-cell table:style-name="d" office:value-type="date" office:date-value="${value.date}"><text:p>${value.date}</text:p></table:table-cell>`;
@@ -64,7 +82,7 @@ function content(list: OwnList, name: string): string {
       `<office:body><office:spreadsheet><table:table table:name="${xmlText(name)}">` +
       `${columns.map((_, at) => `<table:table-column table:style-name="w${at}"/>`).join("")}` +
       `<table:table-header-rows>${row(list.heads.map((head) => textCell(head, "h")))}</table:table-header-rows>` +
-      `${list.rows.map((cells) => row(cells.map(cell))).join("")}` +
+      `${list.rows.map((values) => row(cells(values))).join("")}` +
       `</table:table></office:spreadsheet></office:body></office:document-content>`,
   );
 }

@@ -7,9 +7,13 @@ const theirs = /_(?=x[0-9a-f]{4}_)/gi;
 
 export const escaped = (letter: string): string => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
 
+// Readers of tables take these off at the ends of a cell; plain spaces are told to stay there.
+const edges = /^\s+|\s+$/g;
+const asEdge = (run: string, at: number): string => run.replace(at === 0 ? /[^ ]/g : /[^ \n]/g, escaped);
+
 /** A text without anything that a cell cannot hold: that is written as JSON writes it, and so is what looks like it. */
 export const plainText = (text: string): string =>
-  text.replace(escapes, escaped).replace(theirs, escaped).replace(unwritable, escaped);
+  text.replace(escapes, escaped).replace(theirs, escaped).replace(unwritable, escaped).replace(edges, asEdge);
 
 export const unplainText = (text: string): string =>
   text.replace(/\\u([0-9a-f]{4})/g, (_, digits: string) => String.fromCharCode(Number.parseInt(digits, 16)));

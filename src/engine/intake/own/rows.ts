@@ -3,7 +3,7 @@ import { type StashItem, StashItemSchema } from "../../supply/index.ts";
 import { standings } from "../here.ts";
 import { rowKeys } from "../key.ts";
 import type { CellDoubt } from "../row.ts";
-import { isBlank, type Table } from "../table.ts";
+import { type Cell, isBlank, type Table } from "../table.ts";
 import type { Around, Draft, Understood } from "../understand.ts";
 import { ownWordsIn, wordsIn } from "../words/index.ts";
 import { ownColumns } from "./columns.ts";
@@ -26,6 +26,7 @@ function sorter(heads: OwnHeads, { stash, language }: Around) {
   const byId = new Map(stash.map((item) => [item.id, item]));
   const standing = standings(stash);
   const rowOfId = new Map<string, number>();
+  const keyOf = rowKeys();
   const idColumn = heads.columns.findIndex((column) => column?.key === "id");
 
   /** Why a thing is not added; null for one that is new. */
@@ -37,7 +38,7 @@ function sorter(heads: OwnHeads, { stash, language }: Around) {
     return stands && (stands.by === "key" ? words.before : words.here);
   }
 
-  return (row: number, { item, doubts }: OwnRow, key: string): Understood => {
+  return (row: number, { item, doubts }: OwnRow, cells: readonly Cell[]): Understood => {
     const said = typeof item.id === "string" ? item.id : null;
     const parsed = StashItemSchema.safeParse({ ...item, id: said ?? noId });
     if (!parsed.success) return { kind: "refused", row, reason: words.misfit };
@@ -45,6 +46,7 @@ function sorter(heads: OwnHeads, { stash, language }: Around) {
     const id = first === undefined ? said : null;
     if (id !== null) rowOfId.set(id, row);
     const { id: _, ...read } = parsed.data;
+    const key = id === null ? keyOf(cells) : id; // what has an id goes by that
     const draft = { ...read, ...(id === null ? { importKey: key } : { id }) } as Draft; // an item that was checked
     const reason = whyHere(parsed.data, id, key);
     if (reason !== null) return { kind: "here", row, draft, reason, doubts };
@@ -69,11 +71,10 @@ function named({ item, doubts }: OwnRow): OwnRow | null {
 export function ownRows(table: Table, heads: OwnHeads, around: Around): readonly Understood[] {
   const titles = table.rows[heads.row] ?? [];
   const sort = sorter(heads, around);
-  const keyOf = rowKeys();
   return table.rows.flatMap((cells, row): readonly Understood[] => {
     if (row <= heads.row || cells.every((cell) => isBlank(cell))) return [];
     const read = named(readOwnRow(cells, heads, titles, around));
     if (!read) return [{ kind: "refused", row, reason: wordsIn[around.language].noName }];
-    return [sort(row, read, keyOf(cells))];
+    return [sort(row, read, cells)];
   });
 }

@@ -5,50 +5,56 @@ import type { Codec, Speech } from "./written.ts";
 
 type Words<T> = readonly (readonly [value: T, word: string])[];
 
+const folded = (word: string): string => word.trim().toLowerCase();
+
 /**
- * The value that a word stands for: in the list's language first, since one language's word may be another's for
- * something else ("block"), then in any, then as the workbook has it.
+ * What words stand for in a list of each language: by that language first, since one language's word may be another's
+ * for something else ("block"), then by any, then as the workbook has it.
  */
-function stoodFor<T>(
-  written: string,
-  { language }: Speech,
+function meanings<T>(
   wordsOf: (language: Language) => Words<T>,
-  raw: Words<T> = [],
-): T | undefined {
-  const said = written.trim().toLowerCase();
-  const tries = [wordsOf(language), ...languages.map(wordsOf), raw];
-  return tries.flat().find(([, word]) => word.toLowerCase() === said)?.[0];
+  raw: Words<T>,
+): (written: string, speech: Speech) => T | undefined {
+  const byLanguage = new Map(
+    languages.map((language) => {
+      const all = [
+        ...raw.toReversed(),
+        ...languages.flatMap(wordsOf).toReversed(),
+        ...wordsOf(language).toReversed(),
+      ];
+      return [language, new Map(all.map(([value, word]) => [folded(word), value]))] as const; // the last one said stays
+    }),
+  );
+  return (written, { language }) => byLanguage.get(language)?.get(folded(written));
 }
 
 export const yesNo: Codec = {
   write: (value, { language }) => ownWordsIn[language][value === true ? "yes" : "no"],
-  read: (written, speech) =>
-    stoodFor(
-      written,
-      speech,
-      (language) => [
-        [true, ownWordsIn[language].yes],
-        [false, ownWordsIn[language].no],
-      ],
-      [
-        [true, "true"],
-        [false, "false"],
-      ],
-    ),
+  read: meanings<boolean>(
+    (language) => [
+      [true, ownWordsIn[language].yes],
+      [false, ownWordsIn[language].no],
+    ],
+    [
+      [true, "true"],
+      [false, "false"],
+    ],
+  ),
 };
 
 /** Words of a table of ours, which may also be written as the workbook has them. */
-const tableCodec = (key: "families" | "states" | "from"): Codec => ({
-  write: (value, { language }) =>
-    new Map(Object.entries(ownWordsIn[language][key])).get(String(value)) ?? null,
-  read: (written, speech) =>
-    stoodFor(
-      written,
-      speech,
-      (language) => Object.entries(ownWordsIn[language][key]),
+function tableCodec(key: "families" | "states" | "from"): Codec {
+  const words = new Map(
+    languages.map((language) => [language, new Map(Object.entries(ownWordsIn[language][key]))]),
+  );
+  return {
+    write: (value, { language }) => words.get(language)?.get(String(value)) ?? null,
+    read: meanings<string>(
+      (language) => [...(words.get(language) ?? [])],
       Object.keys(ownWordsIn.en[key]).map((value) => [value, value]),
     ),
-});
+  };
+}
 
 export const familyWord = tableCodec("families");
 export const stateWord = tableCodec("states");
@@ -68,26 +74,29 @@ function valuesOf({ _zod: { def } }: Schema): readonly string[] {
   return inner ? valuesOf(inner) : Object.values(def.entries ?? {});
 }
 
-/** Every word of every family's traits. */
-const values: ReadonlyMap<string, readonly string[]> = new Map(
+/** What the words of each family's traits stand for. */
+const traits = new Map(
   families.flatMap((family) =>
     // zod's own types do not tell what a schema is made of; its documented `_zod.def` does.
     (Object.entries(traitsByFamily[family]) as unknown as readonly [string, Schema][]).map(
-      ([trait, schema]) => [`${family} ${trait}`, valuesOf(schema)] as const,
+      ([trait, schema]) => {
+        const values = valuesOf(schema);
+        const words = (language: Language) =>
+          values.map((value) => [value, valueWord(family, trait, value, language)] as const);
+        return [
+          `${family} ${trait}`,
+          meanings<string>(
+            words,
+            values.map((value) => [value, value]),
+          ),
+        ] as const;
+      },
     ),
   ),
 );
 
-function readWord(trait: string, written: string, speech: Speech): string | undefined {
-  const { family } = speech;
-  const known = values.get(`${family} ${trait}`) ?? [];
-  return stoodFor(
-    written,
-    speech,
-    (language) => known.map((value) => [value, valueWord(family, trait, value, language)]),
-    known.map((value) => [value, value]),
-  );
-}
+const readWord = (trait: string, written: string, speech: Speech): string | undefined =>
+  traits.get(`${speech.family} ${trait}`)?.(written, speech);
 
 /** A trait of words, in the words that screens have for them. */
 export const traitWord = (trait: string): Codec => ({
