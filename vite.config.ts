@@ -35,7 +35,7 @@ const policyInPage = {
 /** The words that the first page waits for, one file a language. */
 const firstWords = ["en", "sv"].map((language) => ({
   name: `words-${language}`,
-  test: new RegExp(`ui/words/${language}/(frame|terms|done|acts|desk|say)\\.ts$`),
+  test: new RegExp(`(ui/words/${language}/(frame|terms|done|acts|desk|say)|store/words/${language})\\.ts$`),
 }));
 
 const headers = {
