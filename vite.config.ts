@@ -44,6 +44,14 @@ const headers = {
   "Referrer-Policy": "no-referrer",
 };
 
+const tests = ["tests/{unit,reference,property}/**/*.test.{ts,tsx}"];
+
+/** Tests that put something in the place of what the browser offers, or load modules anew. */
+const worldly = [
+  "tests/unit/ui/{faults,text-language}.test.ts",
+  "tests/unit/store/{failing,parts,photos,readings,words}.test.ts",
+];
+
 const app = defineConfig({
   root: at("src"),
   publicDir: at("public"),
@@ -62,10 +70,15 @@ const app = defineConfig({
   preview: { host: "127.0.0.1", port: 4317, strictPort: true, headers },
   test: {
     root: at("."),
-    include: ["tests/{unit,reference,property}/**/*.test.{ts,tsx}"],
     environment: "node",
     // Nothing here is a timed test: a busy machine may take its time.
     testTimeout: 120_000,
+    maxWorkers: "100%",
+    // Most of the time went into loading the engine anew for every file: only files that change the world need that.
+    projects: [
+      { extends: true, test: { name: "together", include: tests, exclude: worldly, isolate: false } },
+      { extends: true, test: { name: "alone", include: worldly } },
+    ],
   },
 });
 

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "@playwright/test";
 
+import { step } from "./places.ts";
 import { expect, test } from "./watched.ts";
 
 /** Every place and tab of the sample: its address, the window's title, and what of its own it shows. */
@@ -69,9 +70,9 @@ test("every place and tab opens at its address, says its title, and stays there 
 }) => {
   await trySample(page);
   for (const place of places) {
-    await page.goto(place.at);
+    await step(page, place.at);
     await expectPlace(page, place);
-    await page.reload();
+    await page.reload(); // opens the address as if it had been typed
     await expectPlace(page, place);
   }
 });

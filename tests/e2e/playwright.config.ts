@@ -9,7 +9,7 @@ export default defineConfig({
   testMatch: "**/*.e2e.ts",
   outputDir: `${root}/test-results`,
   fullyParallel: true,
-  workers: 2,
+  workers: 3, // two cores are idle for two fifths of the time with two: tests wait for frames, disks and timers
   forbidOnly: Boolean(process.env.CI),
   reporter: [["list"]],
   timeout: 60_000,

@@ -20,13 +20,15 @@ export async function tonesIn(page: Page, regions: readonly Region[]): Promise<r
       context.drawImage(picture, 0, 0);
       return regions.map(({ x, y, w, h }) => {
         const { data } = context.getImageData(x, y, w, h);
-        const counts: Record<string, number> = {};
+        // Counted as numbers: to write a million pixels out as text took longer than to draw them.
+        const counts = new Map<number, number>();
         for (let i = 0; i < data.length; i += 4) {
-          const part = (at: number) => (data[i + at] ?? 0).toString(16).padStart(2, "0");
-          const tone = `#${part(0)}${part(1)}${part(2)}`;
-          counts[tone] = (counts[tone] ?? 0) + 1;
+          const tone = ((data[i] ?? 0) << 16) | ((data[i + 1] ?? 0) << 8) | (data[i + 2] ?? 0);
+          counts.set(tone, (counts.get(tone) ?? 0) + 1);
         }
-        return counts;
+        return Object.fromEntries(
+          [...counts].map(([tone, count]) => [`#${tone.toString(16).padStart(6, "0")}`, count]),
+        );
       });
     },
     { png, regions },

@@ -34,6 +34,7 @@ function coverOne(kit: MatchKit, shelf: Shelf, weights: Weights | null): Covered
 
 /** Every kit by how well the stash makes it up, best first: by the mean likeness as printed, then by id. */
 export function coverage({ kits, stash, kinships, weights }: CoverageInput): readonly Covered[] {
+  if (kits.length === 0) return []; // a stash of thousands takes its time to be made ready
   const shelf = shelfOf(stash, kinships ?? []);
   return kits
     .map((kit) => coverOne(kit, shelf, weights ?? null))
