@@ -49,7 +49,7 @@ const tests = ["tests/{unit,reference,property}/**/*.test.{ts,tsx}"];
 /** Tests that put something in the place of what the browser offers, or load modules anew. */
 const worldly = [
   "tests/unit/ui/{faults,text-language}.test.ts",
-  "tests/unit/store/{failing,parts,photos,readings,words}.test.ts",
+  "tests/unit/store/{browser,failing,parts,photos,readings,words}.test.ts",
 ];
 
 const app = defineConfig({
