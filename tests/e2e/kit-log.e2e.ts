@@ -104,3 +104,23 @@ test("a kit starts as a copy; a line is suggested; a messy list is put right in 
   await expect(found).toContainText("GBP 1.20");
   await expect(found).toContainText("from the card");
 });
+
+test("a colour guessed from its name says so, and one pointed at in a photo takes its place", async ({
+  page,
+}) => {
+  await open(page, "/kits/sp-2026-04/contents");
+  await page.getByLabel("Line 9, as you would say it").fill("gouache tube teal");
+  await page.keyboard.press("Enter");
+  await act(page, "change", "Gouache, teal").click();
+  await expect(page.getByText(/may lie up to 15 away/)).toBeVisible();
+  await page.getByRole("button", { name: "Pick it from a photo" }).click();
+  const photo = { name: "card.png", mimeType: "image/png", buffer: await page.screenshot() };
+  await page.getByLabel("Choose a photo").setInputFiles({ ...photo, buffer: Buffer.from("no picture") });
+  await expect(page.getByText("This is no picture that the browser can read.")).toBeVisible();
+  await page.getByLabel("Choose a photo").setInputFiles(photo);
+  await page.getByRole("button", { name: "The photo, to point at" }).press("Enter");
+  await expect(page.getByText(/within the ring it varies by/)).toBeVisible();
+  await page.getByRole("button", { name: "Use this colour" }).click();
+  await expect(page.getByText(/may lie up to 15 away/)).toHaveCount(0);
+  await expect(page.getByRole("textbox", { name: "Colour, as hex" })).not.toHaveValue("#008080");
+});

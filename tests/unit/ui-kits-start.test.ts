@@ -77,7 +77,8 @@ describe("an earlier kit as a start", () => {
 describe("lines of earlier kits", () => {
   const june: Kit = { id: "kit-j", maker: "Nordkit", period: "2026-06", lines: [] };
   const book = { kits: [april, may, other, june] };
-  const names = (typed: string) => suggestionsFor(book, june, typed).map(({ name, kit }) => `${name}: ${kit}`);
+  const names = (typed: string) =>
+    suggestionsFor(book, june, typed).map(({ name, kit }) => `${name}: ${kit}`);
 
   it("are suggested once each, the same maker's and the newest kit's first", () => {
     expect(names("mo")).toEqual([

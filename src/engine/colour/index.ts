@@ -24,6 +24,7 @@ export {
   hexFromLab,
   type Lab,
   labFromHex,
+  labFromLinear,
   labOf,
   lchOf,
   linearFromHex,

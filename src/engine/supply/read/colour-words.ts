@@ -127,3 +127,9 @@ export const plainColour = (words: string): string => plainForms.get(folded(word
  */
 export const isGuessedColour = (colour: Colour | null | undefined): boolean =>
   !!colour?.name && !!colour.hex && !colour.from && !colour.lab && hexOfWord(colour.name) === colour.hex;
+
+/**
+ * How far (ΔE00) the colour of a thing may lie from the one its name brings to mind. Ours, no source: between tables of
+ * colour words the same word mostly differs by 5 to 15.
+ */
+export const guessSpread = 15;

@@ -4,11 +4,13 @@ import { editLine, moveLine, removeLine, useBook } from "../../../store/index.ts
 import { doAct } from "../../app/do-act.ts";
 import { Acts, Button, Tick } from "../../parts/index.ts";
 import { KeptField, readNumber, readText, SupplyForm } from "../../supply-form/index.ts";
+import { hasColour } from "../../supply-form/view/trait-fields.ts";
 import { kitsWords } from "../../words/kits.ts";
 import { Band } from "../band.tsx";
 import { neighbours, noteOf, readWant, wantText } from "../view/line-fields.ts";
 import { Claims } from "./claims.tsx";
 import styles from "./contents.module.css";
+import { Colouring } from "./guessed.tsx";
 import { Settle } from "./settle.tsx";
 import { Variants } from "./variants.tsx";
 
@@ -51,6 +53,7 @@ export function LineEditor({ kit, line, onGone }: Props) {
           value={line.exclusive ?? false}
           onValue={(exclusive) => keep(["exclusive"], exclusive || undefined)}
         />
+        {hasColour(line.supply.family) && <Colouring kit={kit} line={line} />}
         <Settle kit={kit} line={line} />
         <Claims kit={kit} line={line} />
         <Variants kit={kit} line={line} />

@@ -67,8 +67,8 @@ export const kitLogWords = {
     title: "A colour guessed from its name",
     text: (name: string, hex: string) =>
       `Nobody has given the colour of “${name}”. It is drawn as ${hex}, what such a name mostly stands for.`,
-    spread: (units: string, words: string) =>
-      `Things of one name lie up to ${units} apart (a difference of 1 is just seen side by side), which is ${words}. How sure it is: little.`,
+    spread: (units: string) =>
+      `The thing itself may lie up to ${units} away, where 1 is just seen side by side and 20 is another colour. How sure it is: little.`,
     better: "A better colour takes its place: type its code above, or pick it from a photo.",
   },
 

@@ -69,8 +69,8 @@ export const kitLogWords: typeof en = {
     title: "En färg som är gissad efter namnet",
     text: (name, hex) =>
       `Ingen har angett färgen på ”${name}”. Den ritas som ${hex}, det som ett sådant namn mest står för.`,
-    spread: (units, words) =>
-      `Saker med samma namn skiljer sig med upp till ${units} (skillnaden 1 syns nätt och jämnt sida vid sida), alltså ${words}. Hur säkert det är: föga.`,
+    spread: (units) =>
+      `Saken själv kan ligga upp till ${units} ifrån, där 1 nätt och jämnt syns sida vid sida och 20 är en annan färg. Hur säkert det är: föga.`,
     better: "En bättre färg tar dess plats: skriv dess kod ovanför, eller plocka den ur ett foto.",
   },
 
