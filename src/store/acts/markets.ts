@@ -4,7 +4,7 @@ import type { Workbook } from "../../engine/workbook/index.ts";
 import type { Market, Parcel } from "../../engine/worth/index.ts";
 import { language } from "../device.ts";
 import { type ActDraft, type Path, rateKey } from "../journal/index.ts";
-import { storeWords as words } from "../words/index.ts";
+import { marketWords as words } from "../words/markets.ts";
 import { act, put, set } from "./record.ts";
 import { removal, thenMend } from "./remove.ts";
 import { change } from "./words.ts";

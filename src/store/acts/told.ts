@@ -2,7 +2,7 @@ import type { Claim, Decided, Line } from "../../engine/price/index.ts";
 import type { Supply } from "../../engine/supply/index.ts";
 import type { Erratum, Kit } from "../../engine/worth/index.ts";
 import type { ActDraft, Path } from "../journal/index.ts";
-import { storeWords as words } from "../words/index.ts";
+import { toldWords as words } from "../words/told.ts";
 import { act, set } from "./record.ts";
 import { kitName, supplyName } from "./words.ts";
 

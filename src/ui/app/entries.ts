@@ -98,7 +98,7 @@ export function entriesOf(book: Findable): readonly Entry[] {
     ...(book.stash ?? []).map(stashEntry),
     ...(book.kits ?? []).flatMap(({ id, title, lines }) =>
       (lines ?? []).map((line) => ({
-        ...leads(`line ${id} ${line.id}`, "line", line.supply.name, { name: "kit", id, tab: "contents" }),
+        ...leads(`line ${id} ${line.id}`, "kit", line.supply.name, { name: "kit", id, tab: "contents" }, ""),
         beside: title ?? id,
       })),
     ),

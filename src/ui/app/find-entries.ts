@@ -50,7 +50,6 @@ export function findEntries(entries: readonly Entry[], text: string): readonly E
 /** Where the rest of each kind is seen. */
 const seenAt: Readonly<Partial<Record<Entry["kind"], (text: string) => Target>>> = {
   kit: () => ({ name: "kits" }),
-  line: () => ({ name: "kits" }),
   stash: (text) => `/stash?${new URLSearchParams({ q: text, view: "list" })}`,
   remake: () => ({ name: "remakes" }),
 };

@@ -36,7 +36,6 @@ export const frameWords = {
       kit: "kit",
       stash: "in the stash",
       remake: "remake",
-      line: "in a kit",
       act: "do this",
       word: "what it means",
     },

@@ -35,7 +35,6 @@ export const frameWords: typeof en = {
       kit: "kit",
       stash: "i förrådet",
       remake: "omtag",
-      line: "i ett kit",
       act: "gör detta",
       word: "vad det betyder",
     },
