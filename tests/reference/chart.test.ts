@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { corners, missesOf as missesOfInks, phone, upright } from "../unit/colour/chart-phone.ts";
 import { isSpoilt, missesOf, photoOf, quantile, readingOf } from "../unit/colour/chart-read.ts";
 import { photograph } from "../unit/colour/chart-scene.ts";
 import { sceneOf } from "../unit/colour/chart-scenes.ts";
@@ -65,5 +66,26 @@ describe("the same from a file", () => {
     expect(own.length).toBeGreaterThanOrEqual(0.9 * cells.length);
     expect(quantile(own, 0.5)).toBeLessThan(2);
     expect(quantile(own, 0.95)).toBeLessThan(5);
+  });
+});
+
+// Source: fixtures/charts/make.py, which chooses the colours, photographs them with a camera of its own and has Pillow
+// encode them. Here the file is decoded by the tests' own decoder and turned by hand; in the browser by the browser.
+describe("a photo as a phone saves it", () => {
+  const { rows, columns, gap, second, glare, blank } = phone;
+  const picture = upright(decodeJpeg(readFileSync("fixtures/charts/phone.jpg")));
+  const { cells } = readingOf({ picture, corners, rows, columns, gap });
+
+  it("has the colours that it was made with", () => {
+    const misses = missesOfInks(cells);
+    expect(misses.length).toBeGreaterThanOrEqual(21);
+    expect(quantile(misses, 0.5)).toBeLessThan(2);
+    expect(quantile(misses, 0.95)).toBeLessThan(5);
+  });
+  it("has none where two colours, glare or nothing is", () => {
+    const doubts = (at: number) => cells[at]?.doubts;
+    expect(doubts(second)).toContain("uneven");
+    expect(doubts(glare)).toContain("glare");
+    expect(doubts(blank)).toEqual(["empty"]);
   });
 });
