@@ -44,7 +44,7 @@ export const printWords = {
     title: "Swatch chart",
     lead: "Cells to colour in by hand, each with its name, number and place.",
     leadMore: "A photo of the finished chart gives every thing its true colour.",
-    note: "Print at actual size, or 100 %. Both rulers on the sheet must measure 100 mm.",
+    note: "Print at actual size, or 100 %. Both rulers on the sheet must measure 100 mm.",
     order: "In order of",
     orders: { code: "maker and number", name: "name", hue: "hue" },
     columns: "Cells in a row",
@@ -59,6 +59,6 @@ export const printWords = {
     sheetOf: (sheet: string, all: string) => `Sheet ${sheet} of ${all}`,
     picture: (sheet: string, all: string, rows: string, columns: string) =>
       `Sheet ${sheet} of ${all}: ${rows} rows of ${columns} cells to colour in`,
-    ruler: "100 mm when printed at actual size",
+    ruler: "100 mm when printed at actual size",
   },
 };

@@ -42,7 +42,7 @@ export const printWords: typeof en = {
     title: "Färgkarta",
     lead: "Rutor att måla i för hand, var och en med namn, nummer och plats.",
     leadMore: "Ett foto av den färdiga kartan ger varje sak dess rätta färg.",
-    note: "Skriv ut i verklig storlek, eller 100 %. Båda linjalerna på bladet ska mäta 100 mm.",
+    note: "Skriv ut i verklig storlek, eller 100 %. Båda linjalerna på bladet ska mäta 100 mm.",
     order: "I ordning efter",
     orders: { code: "tillverkare och nummer", name: "namn", hue: "kulör" },
     columns: "Rutor i en rad",
@@ -57,6 +57,6 @@ export const printWords: typeof en = {
     sheetOf: (sheet, all) => `Blad ${sheet} av ${all}`,
     picture: (sheet, all, rows, columns) =>
       `Blad ${sheet} av ${all}: ${rows} rader med ${columns} rutor att måla i`,
-    ruler: "100 mm när det skrivs ut i verklig storlek",
+    ruler: "100 mm när det skrivs ut i verklig storlek",
   },
 };
