@@ -1,8 +1,9 @@
+import charts from "./charts.ts?worker&url";
 import photos from "./photos.ts?worker&url";
 import tables from "./tables.ts?worker&url";
 
 /** Where our own workers are. */
-const addresses = { photos, tables } as const;
+const addresses = { charts, photos, tables } as const;
 
 /** What is used of trusted types, where the browser has them. */
 type Policies = Readonly<{

@@ -1,19 +1,23 @@
 /**
  * Work: long jobs off the page's thread. One module worker reads files into tables, and tables into drafts, by the
- * engine; another draws photos anew. The page asks, shows what is said, and ends them when they are no longer wanted.
+ * engine; another draws photos anew; a third reads the colours of a swatch chart from a photo. The page asks, shows
+ * what is said, and ends them when they are no longer wanted.
  *
- * Sources  ISO/IEC 15420 (EAN and UPC bar codes), ITU-T T.81 (JPEG), RFC 4180 (CSV), PKWARE APPNOTE (ZIP), ECMA-376 (XLSX) and OASIS ODF 1.3 (ODS), the last two read by SheetJS.
- * Not here What rows mean: `engine/intake`.
+ * Sources  ISO/IEC 15420 (EAN and UPC bar codes), ITU-T T.81 (JPEG), RFC 4180 (CSV), PKWARE APPNOTE (ZIP), ECMA-376
+ *          (XLSX) and OASIS ODF 1.3 (ODS), the last two read by SheetJS.
+ * Not here What rows mean: `engine/intake`. What a swatch's pixels mean: `engine/colour`.
  */
 import { proxy, type Remote, releaseProxy, transfer, wrap } from "comlink";
 import { workerAddress } from "./addresses.ts";
 import type { CopyRead, Photograph } from "./archive/copy.ts";
 import type { CodeRead } from "./bar-code/scan.ts";
+import type { ChartSession } from "./chart/session.ts";
 import type { Redrawn } from "./photo/redraw.ts";
 import type { Packed, PhotoJobs } from "./photos.ts";
 import type { Progress, Session } from "./session.ts";
 
 export type { CopyFault } from "./archive/copy.ts";
+export type { ChartMarks, ChartOpened } from "./chart/session.ts";
 export type { FileFault } from "./file/fault.ts";
 export { type Delimiter, delimiters } from "./file/text.ts";
 export { type PhotoFault, photoCaps } from "./photo/fault.ts";
@@ -93,5 +97,28 @@ export function startPhotos(): PhotoWorker {
         broken.then(() => ({ ok: false, fault: "damaged" }) as const),
       ]),
     stop: () => worker.terminate(),
+  };
+}
+
+/** A reader of one photo of a swatch chart, in a thread of its own. */
+export type ChartReader = Readonly<{
+  ask: Remote<ChartSession>;
+  /** Hears when the thread has ended by itself, as for want of memory: what was asked is never answered then. */
+  whenLost: (listener: () => void) => void;
+  /** Ends the thread, and with it all that is left of the photo. */
+  stop: () => void;
+}>;
+
+/** Starts one. The file goes to it as it is: the page never unpacks it. */
+export function startChartReader(): ChartReader {
+  const worker = new Worker(workerAddress("charts"), { type: "module", name: "charts" });
+  const ask = wrap<ChartSession>(worker);
+  return {
+    ask,
+    whenLost: (listener) => worker.addEventListener("error", listener),
+    stop: () => {
+      ask[releaseProxy]();
+      worker.terminate();
+    },
   };
 }

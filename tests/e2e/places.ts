@@ -12,6 +12,7 @@ export const plainPlaces: readonly string[] = [
   "/stash?view=list",
   "/stash?bring=list",
   "/stash?code=find",
+  "/stash?chart=photo",
   "/stash?kin=all",
   "/stash?print=list",
   "/stash?print=chart",

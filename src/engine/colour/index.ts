@@ -8,6 +8,8 @@
  *          Hartley & Zisserman 2004 (homography), Huber 1964 and Beaton & Tukey 1974 (robust means).
  * Not here Which item plays a part: `match/`.
  */
+export { swatchOutlines } from "./chart/outline.ts";
+export { paperSpot } from "./chart/paper-spot.ts";
 export { readChart } from "./chart/read-chart.ts";
 export type {
   CellReading,

@@ -1,3 +1,4 @@
+import type { Colour } from "../../engine/colour/index.ts";
 import type { StashItem } from "../../engine/supply/index.ts";
 import type { Workbook } from "../../engine/workbook/index.ts";
 import type { ActDraft, Path, StockField } from "../journal/index.ts";
@@ -16,6 +17,16 @@ export const addStashItems = (items: readonly StashItem[]): ActDraft =>
 /** Brings in the things of a list, all as one act. */
 export const bringInItems = (items: readonly StashItem[], list: string): ActDraft =>
   act(words.bringIn(words.items(items.length), list), ...items.map((item) => put("stash", item)));
+
+/** Takes colours from a photo: those of things that are here already, and new things with theirs, all as one act. */
+export function takeColours(
+  changed: readonly Readonly<{ item: StashItem; colour: Colour }>[],
+  added: readonly StashItem[],
+): ActDraft {
+  const colours = changed.map(({ item, colour }) => set("stash", item.id, ["supply", "colour"], colour));
+  const label = words.takeColours(words.items(changed.length + added.length));
+  return act(label, ...colours, ...added.map((item) => put("stash", item)));
+}
 
 /** Changes one field, `["supply", "name"]`; undefined leaves it out. For stock use `changeStock`. */
 export const editStashItem = (item: StashItem, path: Path, value: unknown): ActDraft =>

@@ -126,6 +126,7 @@ export const storeWords = {
   addStashItem: (item: string) => `Add ${item} to the stash`,
   bringIn: (items: string, list: string) =>
     list === "" ? `Bring in ${items}` : `Bring in ${items} from ${list}`,
+  takeColours: (items: string) => `Take the colours of ${items} from a photo`,
   items: (count: number) => counted(count, "item"),
   takeOut: (count: number, unit: "piece" | "sheet", item: string) =>
     `Take ${counted(count, unit)} of ${item}`,

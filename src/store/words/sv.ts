@@ -115,6 +115,7 @@ export const storeWords: typeof en = {
 
   addStashItem: (item) => `Lägg till ${item} i förrådet`,
   bringIn: (items, list) => (list === "" ? `Hämta in ${items}` : `Hämta in ${items} ur ${list}`),
+  takeColours: (items) => `Ta färgerna på ${items} ur ett foto`,
   items: (count) => `${count} ${count === 1 ? "sak" : "saker"}`,
   takeOut: (count, unit, item) => `Ta ut ${count} ${units[unit]} av ${item}`,
   putIn: (count, unit, item) => `Lägg till ${count} ${units[unit]} av ${item}`,

@@ -32,6 +32,7 @@ export const actsElsewhere: readonly ActElsewhere[] = [
   { name: words.bringIn, also: words.bringInAlso, to: { name: "stash" } },
   { name: words.addSet, also: words.addSetAlso, to: { name: "stash" } },
   { name: words.barCode, also: words.barCodeAlso, to: { name: "stash" } },
+  { name: words.chart, also: words.chartAlso, to: { name: "stash" } },
   { name: words.kin, also: words.kinAlso, to: { name: "stash" } },
   { name: words.takeUp, to: { name: "remakes" } },
   { name: words.addMarket, to: { name: "markets" } },

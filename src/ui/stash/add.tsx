@@ -157,6 +157,9 @@ const OtherWays = () => (
     <ButtonLink kind="quiet" to={otherAddress("set", "new")}>
       {actWords.addSet}
     </ButtonLink>
+    <ButtonLink kind="quiet" to={otherAddress("chart", "photo")}>
+      {actWords.chart}
+    </ButtonLink>
     <ButtonLink kind="quiet" to={otherAddress("code", "find")}>
       {actWords.barCode}
     </ButtonLink>

@@ -44,6 +44,13 @@ const others: readonly Other[] = [
     Page: page(async () => (await import("./code/code-page.tsx")).CodePage),
   },
   {
+    word: "chart",
+    value: "photo",
+    name: actWords.chart,
+    also: actWords.chartAlso,
+    Page: page(async () => (await import("./chart/chart-page.tsx")).ChartPage),
+  },
+  {
     word: "kin",
     value: "all",
     name: actWords.kin,

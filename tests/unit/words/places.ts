@@ -1,4 +1,5 @@
 import { actWords as actsEn } from "../../../src/ui/words/en/acts.ts";
+import { chartWords as chartEn } from "../../../src/ui/words/en/chart.ts";
 import { codeWords as codesEn } from "../../../src/ui/words/en/codes.ts";
 import { deskWords as deskEn } from "../../../src/ui/words/en/desk.ts";
 import { frameWords as frameEn } from "../../../src/ui/words/en/frame.ts";
@@ -20,6 +21,7 @@ import { terms as termsEn } from "../../../src/ui/words/en/terms.ts";
 import { worthWords as worthEn } from "../../../src/ui/words/en/worth.ts";
 import { writeUpWords as writeUpEn } from "../../../src/ui/words/en/write-up.ts";
 import { actWords } from "../../../src/ui/words/sv/acts.ts";
+import { chartWords } from "../../../src/ui/words/sv/chart.ts";
 import { codeWords } from "../../../src/ui/words/sv/codes.ts";
 import { deskWords } from "../../../src/ui/words/sv/desk.ts";
 import { frameWords } from "../../../src/ui/words/sv/frame.ts";
@@ -45,6 +47,7 @@ import { writeUpWords } from "../../../src/ui/words/sv/write-up.ts";
 export const places = [
   ["acts", actsEn, actWords],
   ["codes", codesEn, codeWords],
+  ["chart", chartEn, chartWords],
   ["desk", deskEn, deskWords],
   ["frame", frameEn, frameWords],
   ["import", importEn, importWords],

@@ -8,6 +8,8 @@ export const actWords = {
   addSetAlso: "paste names codes hex numbers colour chart range",
   barCode: "Find by bar code",
   barCodeAlso: "scan barcode ean upc gtin camera",
+  chart: "Take colours from a photo",
+  chartAlso: "swatch chart picture camera measure scan colours",
   kin: "See what is the same under another label",
   kinAlso: "twins own label kinship same colour refill link products",
   takeUp: "Take up a kit",

@@ -9,6 +9,8 @@ export const actWords: typeof en = {
   addSetAlso: "klistra in namn koder hex nummer färgkarta serie",
   barCode: "Sök på streckkod",
   barCodeAlso: "skanna streckkoden ean upc gtin kamera",
+  chart: "Ta färger ur ett foto",
+  chartAlso: "färgkarta färgprov bild kamera mäta skanna färger",
   kin: "Se vad som är samma under annat namn",
   kinAlso: "tvillingar eget märke släktskap samma färg påfyllning koppla produkter",
   takeUp: "Ta om ett kit",

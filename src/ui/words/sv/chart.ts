@@ -1,0 +1,150 @@
+import type { chartWords as en } from "../en/chart.ts";
+import { listed } from "./say.ts";
+
+const things = (count: string, isOne: boolean): string => (isOne ? "1 sak" : `${count} saker`);
+const swatches = (count: string, isOne: boolean): string => (isOne ? "1 färgprov" : `${count} färgprov`);
+
+/** Orden för att ta färger ur ett foto av en färgkarta, på svenska. */
+export const chartWords: typeof en = {
+  title: "Ta färger ur ett foto",
+  lead: "Ett enda foto av din färgkarta ger en färg för varje färgprov på den.",
+  leadMore: "Du ser alla färger innan någon sparas, och ett enda ångra tar tillbaka allt.",
+  note: "En färg på en skärm eller ur ett foto är ungefärlig. Gör ett färgprov på det riktiga pappret innan du litar på den.",
+
+  pick: "Välj ett foto",
+  take: "Ta ett foto",
+  pickAnother: "Välj ett annat foto",
+  drop: "Eller släpp ett här.",
+  stays: "Fotot stannar på den här enheten och sparas inte, bara färgerna.",
+  how: "Ett bra foto av en färgkarta",
+  howTo: [
+    "Lika stora färgprov i raka rader, med tomt vitt papper mellan eller runt dem.",
+    "Dagsljus från ena sidan, ingen blixt, inget som blänker; ingen skugga av handen på kartan.",
+    "Så rakt ovanifrån som det går, med lite papper runt om.",
+  ],
+
+  opening: (name) => `Öppnar ${name}`,
+  cancel: "Avbryt",
+  cancelled: (name) => `${name} lästes inte. Inget ändrades.`,
+  refused: (name) => `${name} lästes inte`,
+  nothingChanged: "Inget ändrades.",
+  unread: {
+    problem: "Filen går inte att läsa.",
+    remedy: "Välj den igen: den kan ha flyttats eller ändrats.",
+  },
+
+  marking: "Märk ut kartan",
+  markingText:
+    "Dra de fyra hörnen till hörnfärgprovens yttre hörn. Med tangentbordet: Tabb till ett hörn, sedan piltangenterna; med Skift går de längre.",
+  stage: "Fotot, med rutorna så som de kommer att läsas",
+  corners: [
+    "Första hörnet, där första raden börjar",
+    "Andra hörnet, där första raden slutar",
+    "Tredje hörnet, där sista raden slutar",
+    "Fjärde hörnet, där sista raden börjar",
+  ],
+  paperSpot: (number) => `Tomt papper ${number}`,
+  spot: "utmärkt ställe",
+  at: (across, down) => `${across} av 100 åt höger, ${down} av 100 nedåt`,
+  rows: "Rader",
+  columns: "Färgprov per rad",
+  count: "Ett heltal från 1 till 60.",
+  gap: "Papper mellan färgproven",
+  gaps: { none: "inget", little: "lite", some: "en del", much: "mycket" },
+  white: "Pappret är",
+  whites: { white: "vitt", cream: "gräddvitt" },
+  paper: "Tomt papper",
+  paperText:
+    "Tomt papper visar hur ljuset var. Det letas upp mellan och runt färgproven; peka ut det bara om det blir fel.",
+  pointAt: "Peka ut tomt papper",
+  pointed: "Märket står där det verkar finnas papper. Flytta det om det inte är tomt papper.",
+  noPoint: "Inget hittades av sig självt. Flytta märket till tomt papper.",
+  unpoint: "Ta bort märket",
+  read: "Läs färgerna",
+  readFirst: "Skriv först hur många rader och färgprov det är",
+  reading: "Läser färgerna",
+  cannot: "Färgerna gick inte att läsa",
+  lost: "Webbläsaren fick inte plats med det.",
+  lostFix: "Stäng andra flikar och välj fotot igen.",
+
+  result: (read, all, isOne) =>
+    isOne ? `${read} av 1 färgprov har en färg` : `${read} av ${all} färgprov har en färg`,
+  doubtful: (count, isOne) =>
+    isOne
+      ? "1 är tveksamt och får ingen; skälet står bredvid."
+      : `${count} är tveksamma och får ingen; skälet står bredvid varje.`,
+  light: {
+    even: "Ljuset var jämnt.",
+    uneven: (times) => `Ljuset var ${times} gånger så starkt i ena änden; det är utjämnat.`,
+    warm: "Det var varmt; det är också utjämnat.",
+    cool: "Det var kallt; det är också utjämnat.",
+    around: "Inget papper hittades mellan färgproven, så ljuset lästes runt dem.",
+  },
+  markAnew: "Märk ut igen",
+
+  what: "Vad färgproven är",
+  whats: { stash: "saker i mitt förråd", fresh: "nya saker" },
+  find: "Hitta dem",
+  findHint: "tillverkare, serie, sort eller plats: sakerna tas i nummerordning",
+  foundNone: "Skriv vad de har gemensamt, eller välj dem en och en nedan.",
+  found: (found, all, isOne) => (isOne ? `1 sak hittad till ${all}` : `${found} saker hittade till ${all}`),
+  foundMore: "Färgproven får de första av dem, i ordning.",
+  foundLess: "De sista färgproven blir över.",
+  swatches,
+  each: "Vad var och en av dem är",
+  eachHint: "som du skulle säga det: gouachetub 15 ml, färgpenna med vax",
+  eachMissing: "Säg först vad de är: gouachetub, färgpenna, märkpenna.",
+  understood: (name, facts) => `Förstått som ${[name, facts].filter(Boolean).join(", ")}.`,
+  maker: "Tillverkare",
+  line: "Serie",
+  names: "Deras namn eller nummer",
+  namesHint: "ett per rad, i samma ordning som färgproven; utan namn numreras de",
+
+  list: "Färgproven, rad för rad",
+  cell: (number) => `Färgprov ${number}`,
+  place: (row, column) => `rad ${row}, nummer ${column} i raden`,
+  lab: (l, a, b) => `L ${l}, a ${a}, b ${b}`,
+  even: "jämn",
+  varies: (by) => `varierar med ungefär ${by}`,
+  nobody: "ingen sak vald",
+  leftOut: "utelämnat",
+  choose: "välj",
+  change: "ändra",
+  chooseFor: (number) => `Välj saken för färgprov ${number}`,
+  changeFor: (number) => `Ändra saken för färgprov ${number}`,
+  thing: (number) => `Färgprov ${number} är`,
+  twice: "står vid ett annat färgprov också: det sista gäller",
+  doubts: {
+    "few-pixels": "för litet i fotot",
+    glare: "ljus blänker i det",
+    shadow: "kanten av en skugga ligger på det",
+    uneven: "mer än en färg i det",
+    clipped: "starkare än fotot kan visa",
+    empty: "inget annat än papper",
+  },
+  noColour: (why) => `Ingen färg: ${listed(why)}.`,
+  beside: (miss) => (miss.length === 0 ? "Så gott som det du skrev" : `Mot det du skrev: ${listed(miss)}`),
+  besideMeasured: (miss) =>
+    miss.length === 0 ? "Så gott som förra gången" : `Mot förra gången: ${listed(miss)}`,
+  besideFigures: (apart, near) => `${apart} ifrån, ${near} av 100 nära`,
+  farOff: "Är det rätt sak?",
+  colourOf: (number) => `Färgen för färgprov ${number}`,
+  uses: {
+    measured: "använd den uppmätta",
+    seen: "använd det som syntes ändå",
+    typed: "behåll den skrivna",
+    kept: "behåll den som finns",
+    none: "lämna den utan",
+  },
+
+  keep: (count, isOne) => (isOne ? "Spara 1 färg" : `Spara ${count} färger`),
+  add: (count, isOne) => `Lägg till ${things(count, isOne)}`,
+  keepNone: "Säg först vad färgproven är",
+  kept: (count, isOne) => (isOne ? "Tog 1 färg ur ett foto" : `Tog ${count} färger ur ett foto`),
+  added: (count, isOne) => `Lade till ${things(count, isOne)} ur ett foto`,
+  done: (count, isOne) => (isOne ? "1 sak har sin uppmätta färg" : `${count} saker har sin uppmätta färg`),
+  doneText: "Ångra tar tillbaka allt.",
+  takenBack: "Allt har tagits tillbaka.",
+  see: "Se förrådet",
+  again: "Läs ett annat foto",
+};
