@@ -31,6 +31,7 @@ import {
   earlierTwice,
   foundText,
   freshThings,
+  startIn,
   thingsAt,
   thingsFound,
 } from "../../src/ui/stash/chart/view/things.ts";
@@ -171,9 +172,16 @@ describe("what the swatches are", () => {
     { id: "p", supply: { family: "paper", name: "Gouache paper", maker: "Kvist" } } satisfies StashItem,
   ];
   it("are the things found, in order of their number; paper is on no chart", () => {
-    expect(thingsFound(knownStash(stash), "kvist").map(({ id }) => id)).toEqual(["c", "b", "d", "a"]);
-    expect(thingsFound(knownStash(stash), " ")).toEqual([]);
+    expect(thingsFound(knownStash(stash), "kvist", "code").map(({ id }) => id)).toEqual(["c", "b", "d", "a"]);
+    expect(thingsFound(knownStash(stash), " ", "code")).toEqual([]);
   });
+  it.each([
+    ["1", 1],
+    [" 25 ", 25],
+    ["0", 1],
+    ["", 1],
+    ["next", 1],
+  ])("begin with the thing that is typed: %j", (text, start) => expect(startIn(text)).toBe(start));
   it("take the things in reading order, but for those chosen one by one", () => {
     const [b, c] = stash as [StashItem, StashItem];
     const things = thingsAt(

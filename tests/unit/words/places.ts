@@ -46,8 +46,8 @@ import { writeUpWords } from "../../../src/ui/words/sv/write-up.ts";
 /** The words of every place, in English and in Swedish. */
 export const places = [
   ["acts", actsEn, actWords],
-  ["codes", codesEn, codeWords],
   ["chart", chartEn, chartWords],
+  ["codes", codesEn, codeWords],
   ["desk", deskEn, deskWords],
   ["frame", frameEn, frameWords],
   ["import", importEn, importWords],

@@ -1,6 +1,8 @@
 import { type DragEvent, useState } from "react";
-import { Acts, classes, FilePick } from "../../parts/index.ts";
+import { Acts, ButtonLink, classes, FilePick } from "../../parts/index.ts";
 import { chartWords as words } from "../../words/chart.ts";
+import { printWords } from "../../words/print.ts";
+import { otherAddress } from "../item-link.tsx";
 import styles from "./chart.module.css";
 import type { Chart } from "./use-chart.ts";
 
@@ -49,6 +51,12 @@ export function Choose({ chart, cancelled }: Readonly<{ chart: Chart; cancelled:
         <p className={styles.fact}>{words.drop}</p>
       </section>
       <p className={styles.fact}>{words.stays}</p>
+      <p>
+        {words.blank}{" "}
+        <ButtonLink kind="quiet" to={otherAddress("print", "chart")}>
+          {printWords.chartAct}
+        </ButtonLink>
+      </p>
       <div>
         <h2 className={styles.howHead}>{words.how}</h2>
         <ul className={styles.how}>

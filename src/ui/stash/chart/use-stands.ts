@@ -2,10 +2,11 @@ import { useDeferredValue, useMemo, useState } from "react";
 import type { CellReading } from "../../../engine/colour/index.ts";
 import { readLine, type StashItem } from "../../../engine/supply/index.ts";
 import { language, useBook } from "../../../store/index.ts";
+import type { ChartOrder } from "../print/view/order.ts";
 import { knownStash } from "../view/known.ts";
 import { type Cell, cellsOf, type Stands } from "./view/cells.ts";
 import type { Use } from "./view/colour.ts";
-import { earlierTwice, freshThings, thingsAt, thingsFound } from "./view/things.ts";
+import { earlierTwice, freshThings, startIn, thingsAt, thingsFound } from "./view/things.ts";
 
 export type What = "stash" | "fresh";
 const none: readonly never[] = [];
@@ -25,7 +26,12 @@ export function useStands(cells: readonly CellReading[]) {
   const [uses, setUses] = useState<ReadonlyMap<number, Use>>(new Map());
 
   const asked = useDeferredValue(text);
-  const found = useMemo(() => thingsFound(known, asked), [known, asked]);
+  const [order, setOrder] = useState<ChartOrder>("code");
+  const [start, setStart] = useState("1");
+  const found = useMemo(
+    () => thingsFound(known, asked, order).slice(startIn(start) - 1),
+    [known, asked, order, start],
+  );
   const things = useMemo(() => thingsAt(cells.length, found, chosen), [cells.length, found, chosen]);
   const base = useMemo(() => {
     const read = readLine(each, {}, language).supply;
@@ -44,7 +50,23 @@ export function useStands(cells: readonly CellReading[]) {
   const twice = useMemo(() => earlierTwice(isFresh ? [] : things), [isFresh, things]);
 
   return {
-    ...{ stash, what, setWhat, text, found, each, setEach, maker, setMaker, line, setLine },
+    ...{
+      stash,
+      what,
+      setWhat,
+      text,
+      found,
+      order,
+      setOrder,
+      start,
+      setStart,
+      each,
+      setEach,
+      maker,
+      setMaker,
+      line,
+      setLine,
+    },
     ...{ names, setNames, place, setPlace, base, isOpen, cells: all, twice },
     setText: (next: string) => {
       setText(next);

@@ -1,9 +1,11 @@
 import { useMemo } from "react";
 import { useBook } from "../../../store/index.ts";
-import { Field, FieldRow } from "../../parts/index.ts";
+import { Field, FieldRow, Select } from "../../parts/index.ts";
 import { OfferedField, offersIn } from "../../supply-form/index.ts";
 import { chartWords as words } from "../../words/chart.ts";
+import { printWords } from "../../words/print.ts";
 import { AddPlace } from "../add-place.tsx";
+import { chartOrders } from "../print/view/order.ts";
 import { factsText } from "../view/known.ts";
 import styles from "./chart.module.css";
 import type { StandsState } from "./use-stands.ts";
@@ -12,10 +14,20 @@ import { foundText } from "./view/things.ts";
 type Props = Readonly<{ state: StandsState }>;
 
 /** Things of the stash, found by what they have in common. */
-export function StashFields({ state: { text, setText, found, cells } }: Props) {
+export function StashFields({ state }: Props) {
+  const { text, setText, found, cells, order, setOrder, start, setStart } = state;
   return (
     <>
       <Field kind="search" label={words.find} hint={words.findHint} value={text} onValue={setText} />
+      <FieldRow>
+        <Select
+          label={printWords.chart.order}
+          value={order}
+          options={chartOrders.map((value) => ({ value, label: printWords.chart.orders[value] }))}
+          onValue={setOrder}
+        />
+        <Field label={words.start} hint={words.startHint} keys="numeric" value={start} onValue={setStart} />
+      </FieldRow>
       <p role="status" className={styles.fact}>
         {foundText(found.length, cells.length)}
       </p>

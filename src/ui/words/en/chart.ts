@@ -16,6 +16,7 @@ export const chartWords = {
   pickAnother: "Choose another photo",
   drop: "Or drop one here.",
   stays: "The photo stays on this device and is not kept: only its colours are.",
+  blank: "No chart yet?",
   how: "A good photo of a chart",
   howTo: [
     "Equal swatches in straight rows, with bare white paper between or around them.",
@@ -85,7 +86,9 @@ export const chartWords = {
   what: "What the swatches are",
   whats: { stash: "things in my stash", fresh: "new things" },
   find: "Find them",
-  findHint: "maker, line, kind or place: the things found are taken in order of their number",
+  findHint: "maker, line, kind or place",
+  start: "The first swatch is number",
+  startHint: "of those found: a second sheet begins where the first left off",
   foundNone: "Write what they have in common, or choose them one by one below.",
   found: (found: string, all: string, isOne: boolean) =>
     isOne ? `1 thing found for ${all}` : `${found} things found for ${all}`,

@@ -16,6 +16,7 @@ export const chartWords: typeof en = {
   pickAnother: "Välj ett annat foto",
   drop: "Eller släpp ett här.",
   stays: "Fotot stannar på den här enheten och sparas inte, bara färgerna.",
+  blank: "Ingen karta än?",
   how: "Ett bra foto av en färgkarta",
   howTo: [
     "Lika stora färgprov i raka rader, med tomt vitt papper mellan eller runt dem.",
@@ -85,7 +86,9 @@ export const chartWords: typeof en = {
   what: "Vad färgproven är",
   whats: { stash: "saker i mitt förråd", fresh: "nya saker" },
   find: "Hitta dem",
-  findHint: "tillverkare, serie, sort eller plats: sakerna tas i nummerordning",
+  findHint: "tillverkare, serie, sort eller plats",
+  start: "Det första färgprovet är nummer",
+  startHint: "av dem som hittats: ett andra ark börjar där det första slutade",
   foundNone: "Skriv vad de har gemensamt, eller välj dem en och en nedan.",
   found: (found, all, isOne) => (isOne ? `1 sak hittad till ${all}` : `${found} saker hittade till ${all}`),
   foundMore: "Färgproven får de första av dem, i ordning.",

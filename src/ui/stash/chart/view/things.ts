@@ -1,29 +1,26 @@
 import { readColourSet, type SetColour } from "../../../../engine/intake/index.ts";
-import type { Family, StashItem, Supply } from "../../../../engine/supply/index.ts";
+import type { StashItem, Supply } from "../../../../engine/supply/index.ts";
 import { chartWords as words } from "../../../words/chart.ts";
 import { format } from "../../../words/index.ts";
+import { leavesColour } from "../../print/view/chart.ts";
+import { type ChartOrder, inChartOrder } from "../../print/view/order.ts";
 import { findIn } from "../../view/find.ts";
 import type { Known } from "../../view/known.ts";
 
-const byNumber = new Intl.Collator(undefined, { numeric: true });
-
-/** In order of their number, then their name: as a maker's chart stands. Those without a number come last. */
-const inOrder = (one: StashItem, other: StashItem): number =>
-  Number(!one.supply.code) - Number(!other.supply.code) ||
-  byNumber.compare(one.supply.code ?? "", other.supply.code ?? "") ||
-  byNumber.compare(one.supply.name, other.supply.name);
-
-/** These stand on no chart of colours. */
-const colourless: ReadonlySet<Family> = new Set(["brush", "eraser", "paper", "tool"]);
-
-/** What of the stash fits the words asked, in the order that swatches take it; none while nothing is asked. */
-export function thingsFound(stash: readonly Known[], text: string): readonly StashItem[] {
+/**
+ * What of the stash fits the words asked, in the order that the swatches take it, as a printed chart has it; none while
+ * nothing is asked. What leaves no colour stands on no chart.
+ */
+export function thingsFound(stash: readonly Known[], text: string, order: ChartOrder): readonly StashItem[] {
   if (text.trim() === "") return [];
   const { ids } = findIn(stash, { text, kind: null, place: null, state: null });
-  return stash
-    .flatMap(({ item }) => (ids.has(item.id) && !colourless.has(item.supply.family) ? [item] : []))
-    .toSorted(inOrder);
+  const found = stash.flatMap(({ item }) => (ids.has(item.id) ? [item] : []));
+  return inChartOrder(found.filter(leavesColour), order);
 }
+
+/** Which of the things found the first swatch is, as typed: a second sheet begins where the first left off. */
+export const startIn = (text: string): number =>
+  /^\s*\d{1,5}\s*$/.test(text) ? Math.max(1, Number(text)) : 1;
 
 /** What the swatches take of what was found, as one sentence or two. */
 export function foundText(found: number, cells: number): string {
