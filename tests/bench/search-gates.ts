@@ -23,7 +23,7 @@ const keystrokes = typed.flatMap((text) => [...text].map((_, at) => text.slice(0
 
 type Worst = Readonly<{ worst: number; median: number; build: number; at: string }>;
 
-/** Every keystroke several times; the median of each, the worst of these. */
+/** Every keystroke several times, the quickest of each, and the worst of these: what else the machine does is no search. */
 function eachKey(runs: number, search: (text: string) => unknown): Omit<Worst, "build"> {
   const times = keystrokes.map((text) => {
     const took = Array.from({ length: runs }, () => {
@@ -31,7 +31,7 @@ function eachKey(runs: number, search: (text: string) => unknown): Omit<Worst, "
       search(text);
       return performance.now() - began;
     });
-    return median(took);
+    return Math.min(...took);
   });
   const worst = Math.max(...times);
   return { worst, median: median(times), at: keystrokes[times.indexOf(worst)] ?? "" };
