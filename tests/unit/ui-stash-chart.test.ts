@@ -35,6 +35,7 @@ import {
   thingsAt,
   thingsFound,
 } from "../../src/ui/stash/chart/view/things.ts";
+import { itemView } from "../../src/ui/stash/view/item.ts";
 import { knownStash } from "../../src/ui/stash/view/known.ts";
 
 const lab = (l: number, a: number, b: number): Lab => ({ white: "D65", l, a, b });
@@ -274,5 +275,19 @@ describe("what is kept", () => {
       title: "1 of 1 swatch has a colour",
       more: "The light was even.",
     });
+  });
+});
+
+describe("a measured colour on its thing's page", () => {
+  const factOf = (spread: unknown) => {
+    const measured = item("a", null, { lab: [50, 0, 0], white: "D65", from: "measured", spread });
+    const [known] = knownStash([measured]);
+    return known && itemView([], known).rows[0]?.more;
+  };
+  it("says how evenly it was seen, where a number was kept of it", () => {
+    expect(factOf(0.4)).toBe("measured from a photo, even");
+    expect(factOf(2.2)).toBe("measured from a photo, varies by about 2");
+    for (const odd of [undefined, null, "x", Number.NaN, -1])
+      expect(factOf(odd)).toBe("measured from a photo");
   });
 });

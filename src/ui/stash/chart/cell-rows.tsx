@@ -5,6 +5,7 @@ import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
 import { CellRow } from "./cell-row.tsx";
 import styles from "./chart.module.css";
+import { useGrowing } from "./use-growing.ts";
 import type { StandsState } from "./use-stands.ts";
 
 /** How many are drawn at first: most charts have no more. */
@@ -15,7 +16,8 @@ export function CellRows({ state }: Readonly<{ state: StandsState }>) {
   const [all, setAll] = useState(false);
   const [changing, setChanging] = useState<number | null>(null);
   const { cells, what, stash, twice } = state;
-  const drawn = all ? cells : cells.slice(0, first);
+  const shown = all ? cells.length : Math.min(first, cells.length);
+  const drawn = cells.slice(0, useGrowing(shown));
   const options = useMemo(
     () =>
       stash.map(({ id, supply }) => ({
@@ -44,9 +46,9 @@ export function CellRows({ state }: Readonly<{ state: StandsState }>) {
           />
         ))}
       </ol>
-      {drawn.length < cells.length && (
+      {shown < cells.length && (
         <Button kind="quiet" onClick={() => setAll(true)}>
-          {stashWords.moreRows(format.count(cells.length - drawn.length))}
+          {stashWords.moreRows(format.count(cells.length - shown))}
         </Button>
       )}
     </>

@@ -1,4 +1,4 @@
-import { deltaE2000, type Lab } from "../../../engine/colour/index.ts";
+import { type Colour, deltaE2000, type Lab } from "../../../engine/colour/index.ts";
 import { isGuessedColour, type StashItem } from "../../../engine/supply/index.ts";
 import { format, words as frameWords } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
@@ -24,11 +24,21 @@ export type ItemView = Readonly<{
 const figure = (value: number): string => format.number(Math.round(value) || 0);
 const labText = ({ l, a, b }: Lab): string => words.labFigures(figure(l), figure(a), figure(b));
 
+/** How evenly a measured swatch had its colour, where that was kept; below 1 nobody sees it vary. */
+const spreadText = (spread: unknown): readonly string[] => {
+  if (typeof spread !== "number" || !(spread >= 0)) return [];
+  return [spread < 1 ? words.evenly : words.varies(format.number(spread))];
+};
+
+/** Where a colour comes from, unless it was typed. */
+function originOf(given: Colour | null | undefined): string | null {
+  if (given?.from === "measured") return [words.measured, ...spreadText(given.spread)].join(", ");
+  return isGuessedColour(given) ? frameWords.colourGuessed : null;
+}
+
 function colourFact({ item, colour }: Known): readonly Fact[] {
   if (!colour) return [];
-  const given = item.supply.colour;
-  const from =
-    given?.from === "measured" ? words.measured : isGuessedColour(given) ? frameWords.colourGuessed : null;
+  const from = originOf(item.supply.colour);
   return [
     {
       label: words.colour,

@@ -94,6 +94,8 @@ export const stashWords = {
     colour: "Colour",
     labFigures: (l: string, a: string, b: string) => `L ${l}, a ${a}, b ${b}`,
     measured: "measured from a photo",
+    evenly: "even",
+    varies: (by: string) => `varies by about ${by}`,
     maker: "Maker",
     code: (code: string) => `no. ${code}`,
     where: "Where",

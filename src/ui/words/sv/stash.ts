@@ -93,6 +93,8 @@ export const stashWords: typeof en = {
     colour: "Färg",
     labFigures: (l, a, b) => `L ${l}, a ${a}, b ${b}`,
     measured: "mätt ur en bild",
+    evenly: "jämn",
+    varies: (by) => `varierar med ungefär ${by}`,
     maker: "Tillverkare",
     code: (code) => `nr ${code}`,
     where: "Var",
