@@ -42,6 +42,7 @@ export function Handle({ name, number, isPaper, size, place, placeAt, onPlace, o
   };
   const letGo = () => {
     grip.current = null;
+    onHeld(false); // the magnified look may lie on another corner
   };
   const key = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
