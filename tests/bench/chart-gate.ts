@@ -1,4 +1,4 @@
-import { readChart } from "../../src/engine/colour/index.ts";
+import { createChartSession } from "../../src/work/chart/session.ts";
 import { cameraOf, photograph } from "../unit/colour/chart-scene.ts";
 import { sceneOf } from "../unit/colour/chart-scenes.ts";
 import { timed } from "./timing.ts";
@@ -12,30 +12,28 @@ async function photoFile() {
   return { scene, blob: await canvas.convertToBlob({ type: "image/jpeg", quality: 0.92 }) };
 }
 
-async function pixelsOf(blob: Blob): Promise<ImageData> {
-  const bitmap = await createImageBitmap(blob, { colorSpaceConversion: "default" });
-  const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
-  const context = canvas.getContext("2d", { willReadFrequently: true });
-  if (!context) throw new Error("no canvas");
-  context.drawImage(bitmap, 0, 0);
-  return context.getImageData(0, 0, bitmap.width, bitmap.height);
-}
-
-/** From a 12-megapixel JPEG to the colours of its chart: decoding, and of that the engine's reading alone. */
+/**
+ * From a 12-megapixel JPEG to the colours of its chart by the session that the app's thread for photos runs: looked at,
+ * unpacked, made a picture to mark, and of that the engine's reading alone.
+ */
 export async function readChartPhoto(runs: number) {
   const { scene, blob } = await photoFile();
+  const { rows, columns, gap } = scene;
+  const marks = { corners: cameraOf(scene).corners, rows, columns, gap };
+  const session = createChartSession();
   const [whole, reading]: [number[], number[]] = [[], []];
   for (let run = 0; run < runs; run += 1) {
     const began = performance.now();
-    const picture = await pixelsOf(blob);
+    const opened = await session.open(blob);
+    if (!opened.ok) throw new Error(opened.fault);
     reading.push(
       await timed(() => {
-        const { rows, columns, gap } = scene;
-        const read = readChart({ picture, corners: cameraOf(scene).corners, rows, columns, gap });
-        if (!read.ok) throw new Error(read.fault.problem);
+        const read = session.read(marks, "en");
+        if (!read?.ok) throw new Error(read?.fault.problem);
       }),
     );
     whole.push(performance.now() - began);
+    opened.view.close();
   }
   return { whole, reading, bytes: blob.size };
 }
