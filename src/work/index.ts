@@ -20,6 +20,7 @@ export type { CopyFault } from "./archive/copy.ts";
 export type { ChartMarks, ChartOpened } from "./chart/session.ts";
 export type { FileFault } from "./file/fault.ts";
 export { type Delimiter, delimiters } from "./file/text.ts";
+export { type ListKind, listKinds } from "./out/kinds.ts";
 export { type PhotoFault, photoCaps } from "./photo/fault.ts";
 export type { Redrawn } from "./photo/redraw.ts";
 export type { Guess, Opened, Shown, Summary } from "./session.ts";

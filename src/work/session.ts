@@ -6,6 +6,7 @@ import {
   guessMapping,
   headPrint,
   type Mapping,
+  notHeld,
   ownHeads,
   ownRows,
   rowReader,
@@ -159,6 +160,7 @@ export function createSession() {
 
   return {
     listFile,
+    notHeld,
 
     openFile: (bytes: Uint8Array, name: string): Promise<Opened> => take(readFile(bytes, name)),
     openText: (text: string, name: string): Promise<Opened> => take(contents(() => readWritten(text, name))),

@@ -11,6 +11,7 @@ export const plainPlaces: readonly string[] = [
   ),
   "/stash?view=list",
   "/stash?bring=list",
+  "/stash?save=list",
   "/stash?code=find",
   "/stash?chart=photo",
   "/stash?kin=all",

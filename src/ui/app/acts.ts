@@ -34,6 +34,7 @@ export const actsElsewhere: readonly ActElsewhere[] = [
   { name: words.barCode, also: words.barCodeAlso, to: { name: "stash" } },
   { name: words.chart, also: words.chartAlso, to: { name: "stash" } },
   { name: words.kin, also: words.kinAlso, to: { name: "stash" } },
+  { name: words.saveList, also: words.saveListAlso, to: { name: "stash" } },
   { name: words.takeUp, to: { name: "remakes" } },
   { name: words.addMarket, to: { name: "markets" } },
   { name: words.addRates, to: { name: "markets" } },

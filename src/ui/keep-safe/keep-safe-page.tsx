@@ -11,6 +11,7 @@ import { Device } from "./device.tsx";
 import { Health } from "./health.tsx";
 import { History } from "./history.tsx";
 import { useLastCopy } from "./last-copy.ts";
+import { ListOut } from "./list-out.tsx";
 import { Restore } from "./restore.tsx";
 import { saveWholeCopy } from "./save-copy.ts";
 import { Snapshots } from "./snapshots.tsx";
@@ -42,6 +43,7 @@ export function KeepSafePage() {
     <Page place={common.places.keepSafe} title={words.title} lead={lead} leadMore={more}>
       <Copy written={written} onSave={() => void save()} />
       <Restore />
+      <ListOut />
       <Snapshots />
       <History />
       <Health />

@@ -25,6 +25,14 @@ export const stashAddress = (): string => hrefOf({ name: "stash" }) + location.s
 export const otherAddress = (word: string, value: string): string =>
   `${hrefOf({ name: "stash" })}?${new URLSearchParams({ [word]: value })}`;
 
+/** The same for the things that are searched for now: `/stash?q=moss&save=list`. */
+export function otherOfThese(word: string, value: string): string {
+  const query = new URLSearchParams(location.search);
+  for (const other of ["save", "print"]) query.delete(other);
+  query.set(word, value);
+  return `${hrefOf({ name: "stash" })}?${query}`;
+}
+
 let stayed: HTMLElement | null = null;
 
 /** What had the focus when an address was gone to by `goStaying`; told once. */

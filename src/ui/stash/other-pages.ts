@@ -58,6 +58,13 @@ const others: readonly Other[] = [
     Page: page(async () => (await import("./kin/kin-page.tsx")).KinPage),
   },
   {
+    word: "save",
+    value: "list",
+    name: actWords.saveList,
+    also: actWords.saveListAlso,
+    Page: page(async () => (await import("./save/save-page.tsx")).SavePage),
+  },
+  {
     word: "print",
     value: "list",
     name: printWords.listAct,

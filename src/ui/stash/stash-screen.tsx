@@ -10,6 +10,7 @@ import { AddToStash } from "./add.tsx";
 import { MarginFilters } from "./filters.tsx";
 import { Gone, ItemPage } from "./item-page.tsx";
 import { otherActs, useOtherPage } from "./other-pages.ts";
+import { Onwards } from "./save/onwards.tsx";
 import { StashViews } from "./stash-views.tsx";
 import { useAsked } from "./use-asked.ts";
 import { useNarrow } from "./use-narrow.ts";
@@ -72,6 +73,7 @@ function WholeStash({ chosen }: Props) {
     <Page
       place={common.places.stash}
       title={words.title}
+      acts={known.length > 0 && <Onwards />}
       margin={known.length > 0 && <MarginFilters tallies={tallies} state={state} />}
     >
       {adding && <AddToStash asked={added} onDone={() => setAdded(0)} />}

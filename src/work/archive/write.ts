@@ -1,7 +1,11 @@
 import { crc32 } from "../file/crc32.ts";
 
-/** A file that goes into an archive. */
-export type Member = Readonly<{ name: string; bytes: Uint8Array<ArrayBuffer> }>;
+/** A file that goes into an archive: as it is, or with `packed` as it was deflated. */
+export type Member = Readonly<{
+  name: string;
+  bytes: Uint8Array<ArrayBuffer>;
+  packed?: Uint8Array<ArrayBuffer>;
+}>;
 
 /** Writes little-endian figures of two or four bytes, one after the other. */
 function figures(...pairs: readonly (readonly [size: 2 | 4, value: number])[]): Uint8Array<ArrayBuffer> {
@@ -16,7 +20,7 @@ function figures(...pairs: readonly (readonly [size: 2 | 4, value: number])[]): 
 }
 
 const namesInUtf8 = 0x0800;
-const asItIs = 0;
+const [asItIs, deflated] = [0, 8];
 
 /** A day and time as MS-DOS has them: seconds by twos, years from 1980. */
 function dosTime(at: string): readonly [time: number, date: number] {
@@ -27,22 +31,21 @@ function dosTime(at: string): readonly [time: number, date: number] {
 }
 
 /** What a file's own head and its line in the directory have in common. */
-function about({ name, bytes }: Member, at: string) {
+function about({ name, bytes, packed }: Member, at: string) {
   const [time, date] = dosTime(at);
-  const size = bytes.length;
   const nameBytes = new TextEncoder().encode(name);
   const shared = [
     ...([
       [2, 20],
       [2, namesInUtf8],
-      [2, asItIs],
+      [2, packed ? deflated : asItIs],
       [2, time],
       [2, date],
     ] as const),
     ...([
       [4, crc32(bytes)],
-      [4, size],
-      [4, size],
+      [4, (packed ?? bytes).length],
+      [4, bytes.length],
       [2, nameBytes.length],
       [2, 0],
     ] as const),
@@ -51,7 +54,8 @@ function about({ name, bytes }: Member, at: string) {
 }
 
 /**
- * An archive of files as they are: photos are packed already, and a copy that needs no unpacking is read in more ways.
+ * An archive of files, under 4 GB. Copies of everything hold them as they are: photos are packed already, and what
+ * needs no unpacking is read in more ways.
  * @param at when they were written, ISO 8601
  * @see PKWARE APPNOTE.TXT 6.3, section 4.3
  */
@@ -62,12 +66,13 @@ export function writeZip(members: readonly Member[], at: string): Blob {
   for (const member of members) {
     const { nameBytes, shared } = about(member, at);
     const head = figures([4, 0x04034b50], ...shared);
-    parts.push(head, nameBytes, member.bytes);
+    const held = member.packed ?? member.bytes;
+    parts.push(head, nameBytes, held);
     directory.push(
       figures([4, 0x02014b50], [2, 20], ...shared, [2, 0], [2, 0], [2, 0], [4, 0], [4, offset]),
       nameBytes,
     );
-    offset += head.length + nameBytes.length + member.bytes.length;
+    offset += head.length + nameBytes.length + held.length;
   }
   const size = directory.reduce((sum, { length }) => sum + length, 0);
   const { length } = members;

@@ -3,12 +3,9 @@ import type { Language } from "../../engine/record/index.ts";
 import type { StashItem } from "../../engine/supply/index.ts";
 import { csvLine } from "../csv.ts";
 import { textRows } from "./cells.ts";
+import type { ListKind } from "./kinds.ts";
 import { odsFile } from "./ods.ts";
 import { xlsxFile } from "./xlsx.ts";
-
-/** What a list can be saved as. */
-export const listKinds = ["xlsx", "ods", "csv"] as const;
-export type ListKind = (typeof listKinds)[number];
 
 /** Tells other programs that the text is UTF-8; some take it for something else without. */
 const mark = "\uFEFF";

@@ -14,6 +14,7 @@ import { paletteWords as paletteEn } from "../../../src/ui/words/en/palette.ts";
 import { photoWords as photosEn } from "../../../src/ui/words/en/photos.ts";
 import { printWords as printEn } from "../../../src/ui/words/en/print.ts";
 import { remakeWords as remakesEn } from "../../../src/ui/words/en/remakes.ts";
+import { saveWords as saveEn } from "../../../src/ui/words/en/save.ts";
 import { setWords as setEn } from "../../../src/ui/words/en/set.ts";
 import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
 import { supplyWords as supplyEn } from "../../../src/ui/words/en/supply.ts";
@@ -36,6 +37,7 @@ import { paletteWords } from "../../../src/ui/words/sv/palette.ts";
 import { photoWords } from "../../../src/ui/words/sv/photos.ts";
 import { printWords } from "../../../src/ui/words/sv/print.ts";
 import { remakeWords } from "../../../src/ui/words/sv/remakes.ts";
+import { saveWords } from "../../../src/ui/words/sv/save.ts";
 import { setWords } from "../../../src/ui/words/sv/set.ts";
 import { stashWords } from "../../../src/ui/words/sv/stash.ts";
 import { supplyWords } from "../../../src/ui/words/sv/supply.ts";
@@ -61,6 +63,7 @@ export const places = [
   ["photos", photosEn, photoWords],
   ["print", printEn, printWords],
   ["remakes", remakesEn, remakeWords],
+  ["save", saveEn, saveWords],
   ["set", setEn, setWords],
   ["stash", stashEn, stashWords],
   ["supply", supplyEn, supplyWords],

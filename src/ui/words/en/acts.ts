@@ -12,6 +12,8 @@ export const actWords = {
   chartAlso: "swatch chart picture camera measure scan colours",
   kin: "See what is the same under another label",
   kinAlso: "twins own label kinship same colour refill link products",
+  saveList: "Save the stash as a list",
+  saveListAlso: "export a spreadsheet csv excel xlsx ods download",
   takeUp: "Take up a kit",
   addMarket: "Add a market",
   addRates: "Put in a day's rates",

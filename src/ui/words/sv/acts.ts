@@ -13,6 +13,8 @@ export const actWords: typeof en = {
   chartAlso: "färgkarta färgprov bild kamera mäta skanna färger",
   kin: "Se vad som är samma under annat namn",
   kinAlso: "tvillingar eget märke släktskap samma färg påfyllning koppla produkter",
+  saveList: "Spara förrådet som en lista",
+  saveListAlso: "exportera kalkylblad kalkylprogram csv excel xlsx ods ladda ner",
   takeUp: "Ta om ett kit",
   addMarket: "Lägg till en marknad",
   addRates: "Skriv in en dags kurser",
