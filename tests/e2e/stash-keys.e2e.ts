@@ -47,7 +47,7 @@ test("fifty things in a row cost one key each, and the focus stays where the nex
   }
   await expect(page.getByRole("banner")).toContainText(/Saved/);
   await open(page, "/stash?view=list");
-  await expect(page.getByRole("table").getByRole("rowheader")).toHaveCount(things.length);
+  await expect(page.getByRole("table")).toHaveAttribute("aria-rowcount", String(things.length + 1));
 });
 
 test("a thing put right as it is written, with its place, costs no more than twelve", async ({ page }) => {

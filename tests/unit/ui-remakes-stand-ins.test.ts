@@ -327,14 +327,15 @@ describe("the fetch list", () => {
     expect([...fetchedIds({ ...ebb.remake, fetched: "st-001" })]).toEqual([]);
     expect([...fetchedIds({ ...ebb.remake, fetched: [1, null, "st-001"] })]).toEqual(["st-001"]);
   });
-  it("offers as dried out only what can dry, and the rest as used up", () => {
+  it("offers as dried out only what can dry, no tool at all, and the rest as used up", () => {
     const all = [ebb, boat, thaw].flatMap((of) =>
       fetchView(of, solve(of)).places.flatMap(({ items }) => items),
     );
-    expect(new Set(all.map(({ gone }) => gone))).toEqual(new Set(["dried", "empty"]));
+    expect(new Set(all.map(({ gone }) => gone))).toEqual(new Set(["dried", "empty", null]));
     for (const { id, gone } of all) {
       const { family } = named(book.stash, id).supply;
       expect(gone === "dried").toBe(["marker", "liner", "ink", "paint"].includes(family));
+      expect(gone === null).toBe(["brush", "tool"].includes(family));
     }
     const out = acted(ebb, () => markGone("st-001", "Gouache, fern shade", "empty"));
     expect(named(out.book.stash, "st-001").state).toBe("empty");

@@ -3,15 +3,17 @@ import { describe, expect, it } from "vitest";
 import { labFromHex } from "../../src/engine/colour/index.ts";
 import type { StashItem } from "../../src/engine/supply/index.ts";
 import { applyChanges } from "../../src/store/journal/index.ts";
+import { type Asked, anything } from "../../src/ui/stash/view/asked.ts";
 import { cellKey, hueCounts, layoutOf, nearestFirst } from "../../src/ui/stash/view/by-colour.ts";
 import { talliesOf } from "../../src/ui/stash/view/counts.ts";
 import { spotToward } from "../../src/ui/stash/view/direction.ts";
-import { type Asked, findIn, readSearch } from "../../src/ui/stash/view/find.ts";
+import { type Found, findIn, readSearch } from "../../src/ui/stash/view/find.ts";
 import { itemView, nearestOf } from "../../src/ui/stash/view/item.ts";
 import { type Known, knownStash } from "../../src/ui/stash/view/known.ts";
 import { anotherLike, newItems } from "../../src/ui/stash/view/new-items.ts";
+import { inOrder } from "../../src/ui/stash/view/order.ts";
 import { readCount, readTags } from "../../src/ui/stash/view/read-item.ts";
-import { rowsOf } from "../../src/ui/stash/view/rows.ts";
+import { rowOf } from "../../src/ui/stash/view/rows.ts";
 import { addTwin, removeTwin, twinOptions, twinsOf } from "../../src/ui/stash/view/twins.ts";
 import { sampleBook } from "./sample.ts";
 
@@ -19,8 +21,9 @@ const book = sampleBook();
 const stash = book.stash ?? [];
 const known = knownStash(stash);
 
-const anything: Asked = { text: "", kind: null, place: null, state: null };
 const find = (asked: Partial<Asked>) => findIn(known, { ...anything, ...asked });
+const rowsOf = (stash: readonly Known[], found: Found) =>
+  inOrder(stash, found).map((known) => rowOf(known, found.apart?.get(known.item.id)));
 const one = (id: string): Known => {
   const found = known.find(({ item }) => item.id === id);
   if (!found) throw new Error(`the sample lacks ${id}`);
@@ -150,12 +153,12 @@ describe("the stash by colour", () => {
 
   it("shows all of a cell that was opened", () => {
     const key = cellKey("greys", "very dark");
-    const find2 = (opened: ReadonlySet<string>) =>
+    const find2 = (opened: ReadonlyMap<string, number>) =>
       layoutOf(known, find({}), 2, opened)
         .cells.flat()
         .find(({ hue, band }) => cellKey(hue, band) === key);
-    expect(find2(new Set())?.more).toBeGreaterThan(0);
-    expect(find2(new Set([key]))?.more).toBe(0);
+    expect(find2(new Map())?.more).toBeGreaterThan(0);
+    expect(find2(new Map([[key, 1000]]))?.more).toBe(0);
   });
 
   it("counts what fits in each hue, folded away or not", () => {

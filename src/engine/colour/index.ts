@@ -35,8 +35,10 @@ export {
 export { missWords } from "./miss.ts";
 export {
   type HueGroup,
+  type HueName,
   hueGroup,
   hueGroups,
+  hueOf,
   type LightnessBand,
   lightnessBand,
   lightnessBands,

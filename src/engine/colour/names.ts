@@ -3,7 +3,7 @@ import { type Lab, lchOf } from "./lab.ts";
 import { oklabOf } from "./oklab.ts";
 import { type ColourWords, wordsIn } from "./words/index.ts";
 
-type HueName = keyof ColourWords["hues"];
+export type HueName = keyof ColourWords["hues"];
 
 /** The columns of a stash laid out by colour. */
 export const hueGroups = [
@@ -77,6 +77,13 @@ function everydayHue(name: HueName, l: number, c: number): HueName {
   if (name === "red" && l >= 68) return "pink";
   if (name === "pink" && l < 42) return "crimson";
   return name;
+}
+
+/** The hue of a colour by its everyday name, of a grey the hue it leans to. `grey`: people see no hue in it. */
+export function hueOf(lab: Lab): Readonly<{ name: HueName; grey: boolean }> {
+  const ok = oklabOf(lab);
+  const { l, c } = lchOf(lab);
+  return { name: everydayHue(hueAt(ok.h).name, l, c), grey: ok.c < greyChroma };
 }
 
 function strength(c: number): keyof ColourWords["strengths"] | null {

@@ -6,12 +6,14 @@
  * Sources  ISO 216 and ISO 269 (paper sizes), ANSI/ASME Y14.1 (US sizes), GS1 General Specifications (GTIN).
  * Not here How like two different supplies are: `match/`.
  */
+export { type DoubleReason, type Doubles, doublesIn, keptApartOf } from "./doubles.ts";
 export { factsOf, sizeWords } from "./facts.ts";
 export { foldText } from "./fold.ts";
 export { gradeRank } from "./grade.ts";
 export { gtin14, gtinCheckDigit, isGtin, isGtinSlip } from "./gtin.ts";
 export { type Identity, identityOf, sameIdentity, sameProduct } from "./identity.ts";
 export { type KinSide, sidesOf } from "./kin.ts";
+export { type Alike, alikeUpTo, manyAlike } from "./many.ts";
 export { type SheetMm, sheetMm } from "./paper.ts";
 export * from "./read/index.ts";
 export { type Relation, type Relations, relationsOf } from "./relations.ts";

@@ -6,6 +6,7 @@ export * from "./book.ts";
 export * from "./kits.ts";
 export * from "./lines.ts";
 export * from "./markets.ts";
+export * from "./merge.ts";
 export { addItemPhoto, removeItemPhoto } from "./photos.ts";
 export * from "./remakes.ts";
 export * from "./removed.ts";

@@ -32,6 +32,22 @@ export function takeColours(
 export const editStashItem = (item: StashItem, path: Path, value: unknown): ActDraft =>
   act(change(path, supplyName(item)), set("stash", item.id, path, value));
 
+/** One field of one thing, and its new value; undefined leaves it out. */
+export type ItemEdit = Readonly<{ item: StashItem; path: Path; value: unknown }>;
+
+/** Changes fields of several things, all as one act. */
+export function editStashItems(edits: readonly ItemEdit[]): ActDraft {
+  const items = new Set(edits.map(({ item }) => item));
+  const [first] = items;
+  const of = first && items.size === 1 ? supplyName(first) : words.items(items.size);
+  const paths = new Set(edits.map(({ path }) => path.join("/")));
+  const [one] = edits;
+  return act(
+    one && paths.size === 1 ? change(one.path, of) : words.changeSeveral(of),
+    ...edits.map(({ item, path, value }) => set("stash", item.id, path, value)),
+  );
+}
+
 /** Takes stock in or out by an amount, so that two devices' uses both count. */
 export function changeStock(item: StashItem, by: number, field: StockField = "owned"): ActDraft {
   const unit = field === "owned" ? "piece" : "sheet";

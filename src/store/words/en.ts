@@ -133,6 +133,10 @@ export const storeWords = {
   putIn: (count: number, unit: "piece" | "sheet", item: string) => `Add ${counted(count, unit)} of ${item}`,
   removeStashItem: (item: string) => `Remove ${item} from the stash`,
 
+  changeSeveral: (items: string) => `Change ${items}`,
+  mergeItems: (count: number, item: string) => `Merge ${count} into one: ${item}`,
+  keepApart: (item: string) => `Keep ${item} and its doubles apart`,
+
   bringBack: "Bring back what was removed",
   removeSample: "Remove the sample",
 };

@@ -43,17 +43,22 @@ const faults: typeof en.faults = {
 
 /** Fields with their preposition; of the rest, an act only names what they belong to. */
 const fields: ReadonlyMap<string, string> = new Map([
+  ["acquired", "dagen då du fick"],
+  ["boughtForThis", "om du köpte"],
   ["colour", "färgen på"],
   ["kits", "antalet kit för"],
   ["label", "namnet på"],
+  ["line", "serien för"],
   ["maker", "tillverkaren av"],
   ["name", "namnet på"],
   ["note", "anteckningen om"],
+  ["paid", "vad du betalade för"],
   ["place", "platsen för"],
   ["price", "priset för"],
   ["qty", "antalet av"],
   ["received", "om du redan har fått"],
   ["state", "skicket på"],
+  ["tags", "etiketterna på"],
   ["twinOf", "tvillingarna till"],
   ["valuedOn", "prisdagen för"],
   ["want", "hur mycket du skulle använda av"],
@@ -120,6 +125,10 @@ export const storeWords: typeof en = {
   takeOut: (count, unit, item) => `Ta ut ${count} ${units[unit]} av ${item}`,
   putIn: (count, unit, item) => `Lägg till ${count} ${units[unit]} av ${item}`,
   removeStashItem: (item) => `Ta bort ${item} från förrådet`,
+
+  changeSeveral: (items) => `Ändra ${items}`,
+  mergeItems: (count, item) => `Slå ihop ${count} till en: ${item}`,
+  keepApart: (item) => `Håll isär ${item} och dubbletterna`,
 
   bringBack: "Ta tillbaka det som togs bort",
   removeSample: "Ta bort exemplet",

@@ -1,4 +1,4 @@
-import { type ActDraft, perform, redo, type Stored, undo, useBook } from "../../store/index.ts";
+import { type ActDraft, perform, performLarge, redo, type Stored, undo, useBook } from "../../store/index.ts";
 import { clearNotice, notify } from "../parts/index.ts";
 import { asDone } from "../words/done.ts";
 import { words } from "../words/index.ts";
@@ -22,6 +22,13 @@ export async function doAct(draft: ActDraft, told: string | null = asDone(draft.
   const kept = tellFault(await perform(draft));
   if (kept && told !== null) notify(told, () => void undoLast());
   if (kept && told === null) clearNotice(); // its Undo would now take back something else
+  return kept;
+}
+
+/** Does an act that takes away or joins many things: a snapshot of what was before is kept besides. */
+export async function doLargeAct(draft: ActDraft, told: string = asDone(draft.label)): Promise<boolean> {
+  const kept = tellFault(await performLarge(draft));
+  if (kept) notify(told, () => void undoLast());
   return kept;
 }
 

@@ -113,6 +113,9 @@ export const placeEntries: readonly Entry[] = [
   leads("place remakes", "place", words.places.remakes, { name: "remakes" }),
   leads("place markets", "place", words.places.markets, { name: "markets" }),
   leads("place keep-safe", "place", words.places.keepSafe, { name: "keep-safe" }),
+  ...Object.entries(words.tidies).map(([tidy, name]) =>
+    leads(`place ${tidy}`, "place", name, `/stash?tidy=${tidy}`, words.places.stash),
+  ),
 ];
 
 /** Our own words, each leading to what it means. */

@@ -1,17 +1,19 @@
-import { deltaE2000, type Lab, labFromHex, labOf, parseColour } from "../../engine/colour/index.ts";
-import { hexOfWord, type StashItem } from "../../engine/supply/index.ts";
+import { deltaE2000, type Lab, labOf, parseColour } from "../../engine/colour/index.ts";
+import { readColourPhrase, type StashItem } from "../../engine/supply/index.ts";
 import { format, words } from "../words/index.ts";
 import type { Entry } from "./entries.ts";
 import { go } from "./navigate.ts";
 
 const shownAtOnce = 6;
 
-/** The colour a text names: "#6b7d3a", "lab(…)" or words such as "dark blue". Six letters alone are a word. */
+/**
+ * The colour a text names: "#6b7d3a", "lab(…)" or words such as "dark blue", as far as they are known. Six letters
+ * alone are a word.
+ */
 function colourOf(text: string): Lab | null {
   const parsed = /[#\d]/.test(text) ? parseColour(text) : null;
   if (parsed?.ok) return parsed.value;
-  const hex = hexOfWord(text);
-  return hex === null ? null : labFromHex(hex);
+  return readColourPhrase(text)?.lab ?? null;
 }
 
 /** Where the text names a colour: the things owned that are nearest to it by ΔE00, nearest first. */

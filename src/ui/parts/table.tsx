@@ -1,6 +1,7 @@
-import { Fragment, type ReactNode } from "react";
+import { type ReactNode, useRef } from "react";
 import { classes } from "./classes.ts";
 import { Opening } from "./opening.tsx";
+import { RolledRows } from "./rolled-rows.tsx";
 import styles from "./table.module.css";
 
 export type Column<Row> = Readonly<{
@@ -33,6 +34,8 @@ type Props<Row> = Readonly<{
   opened?: (row: Row) => ReactNode;
   /** The total line, by column key. */
   total?: Readonly<Record<string, ReactNode>>;
+  /** There may be thousands of rows: only those near the window are drawn, and all of them on paper. */
+  rolled?: boolean;
 }>;
 
 // Stacked rows lose their table roles in some browsers when `display` changes: said once more, they stay.
@@ -47,10 +50,17 @@ const roles = {
 
 /** A table; where it has too little room each row becomes a stack of label and value. */
 export function Table<Row>(props: Props<Row>) {
-  const { caption, captionHidden = true, columns, rows, keyOf, total } = props;
+  const { caption, captionHidden = true, columns, rows, keyOf, total, rolled = false } = props;
+  const list = useRef<HTMLTableElement>(null);
+  const bodyRow = (row: Row, at?: number) => <BodyRow key={keyOf(row)} {...props} row={row} at={at} />;
   return (
     <div className={styles.room}>
-      <table className={styles.table} {...roles.table}>
+      <table
+        ref={list}
+        className={styles.table}
+        {...roles.table}
+        aria-rowcount={rolled ? rows.length + 1 : undefined}
+      >
         <caption className={captionHidden ? "visually-hidden" : styles.caption}>{caption}</caption>
         <thead {...roles.group} className={styles.head}>
           <tr {...roles.row}>
@@ -67,13 +77,20 @@ export function Table<Row>(props: Props<Row>) {
             ))}
           </tr>
         </thead>
-        <tbody {...roles.group} className={styles.body}>
-          {rows.map((row) => (
-            <Fragment key={keyOf(row)}>
-              <BodyRow {...props} row={row} />
-            </Fragment>
-          ))}
-        </tbody>
+        {rolled ? (
+          <RolledRows
+            list={list}
+            rows={rows}
+            columns={columns.length}
+            keep={rows.findIndex((row) => keyOf(row) === props.current)}
+            bodyClass={styles.body ?? ""}
+            row={bodyRow}
+          />
+        ) : (
+          <tbody {...roles.group} className={styles.body}>
+            {rows.map((row) => bodyRow(row))}
+          </tbody>
+        )}
         {total && (
           <tfoot {...roles.group} className={styles.foot}>
             <tr {...roles.row} className={styles.total}>
@@ -90,11 +107,18 @@ export function Table<Row>(props: Props<Row>) {
   );
 }
 
-function BodyRow<Row>({ row, columns, keyOf, current, opened }: Props<Row> & Readonly<{ row: Row }>) {
+type RowProps<Row> = Props<Row> &
+  Readonly<{ row: Row /** Its place among all, from 0. */; at?: number | undefined }>;
+
+function BodyRow<Row>({ row, at, columns, keyOf, current, opened }: RowProps<Row>) {
   const below = opened?.(row);
   return (
     <>
-      <tr {...roles.row} className={classes(styles.row, keyOf(row) === current && styles.current)}>
+      <tr
+        {...roles.row}
+        aria-rowindex={at === undefined ? undefined : at + 2}
+        className={classes(styles.row, keyOf(row) === current && styles.current)}
+      >
         {columns.map((column) => (
           <Cell key={column.key} column={column}>
             {column.cell(row)}

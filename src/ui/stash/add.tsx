@@ -97,6 +97,7 @@ export function AddToStash({ asked, onDone, gtin }: Props) {
           if (!(await addAll(written, place, words.addedMany(written.length)))) return;
           setPasted(null);
           setTyped("");
+          setLast(null); // what was told of the one before is old news
         }}
       />
     );

@@ -1,29 +1,40 @@
 import { useState } from "react";
-import { Button, classes, Select } from "../parts/index.ts";
+import { Button, ButtonLink, classes, Select } from "../parts/index.ts";
+import { findWords } from "../words/find.ts";
 import { format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import styles from "./filters.module.css";
-import type { AskedState } from "./use-asked.ts";
+import { tidyAddress } from "./tidy/tidies.ts";
 import type { Tallies, Tally } from "./view/counts.ts";
+import type { Filter, FilterKey } from "./view/filters.ts";
 
-type Props = Readonly<{ tallies: Tallies; state: AskedState }>;
+type FilterProps = Readonly<{
+  filters: readonly Filter[];
+  onTick: (key: FilterKey, value: string | null) => void;
+}>;
 
 /** How many lines of one list stand in the margin before the rest is folded away. */
 const folded = 7;
 
-/** What the stash holds, and its kinds, places and states to narrow down by: in the margin. */
-export function MarginFilters({ tallies, state }: Props) {
-  const { asked, setKind, setPlace, setState } = state;
+/** What the stash holds, and its kinds, places, states and the rest to narrow down by: in the margin. */
+export function MarginFilters({ tallies, filters, onTick }: FilterProps & Readonly<{ tallies: Tallies }>) {
   return (
     <div className={styles.margin}>
       <p>{tallies.sum}</p>
       <p>{tallies.colours}</p>
+      <ButtonLink kind="quiet" to={tidyAddress("doubles")}>
+        {findWords.tidy}
+      </ButtonLink>
       <div className={styles.wide}>
-        <TallyList title={words.kind} tallies={tallies.kinds} value={asked.kind} onValue={setKind} />
-        <TallyList title={words.where} tallies={tallies.places} value={asked.place} onValue={setPlace} />
-        {tallies.states.length > 1 && (
-          <TallyList title={words.state} tallies={tallies.states} value={asked.state} onValue={setState} />
-        )}
+        {filters.map(({ key, title, tallies: some, value }) => (
+          <TallyList
+            key={key}
+            title={title}
+            tallies={some}
+            value={value}
+            onValue={(picked) => onTick(key, picked)}
+          />
+        ))}
       </div>
     </div>
   );
@@ -77,25 +88,30 @@ const optionsOf = (tallies: readonly Tally[]) => [
   })),
 ];
 
+/** Those that stand in sight where the margin has no room for lists; the rest is behind a button. */
+const first: readonly FilterKey[] = ["kind", "place", "state"];
+
 /** The same where the margin has no room for lists. */
-export function NarrowFilters({ tallies, state }: Props) {
-  const { asked, setKind, setPlace, setState } = state;
-  const lists = [
-    { title: words.kind, tallies: tallies.kinds, value: asked.kind, onValue: setKind },
-    { title: words.where, tallies: tallies.places, value: asked.place, onValue: setPlace },
-    { title: words.state, tallies: tallies.states, value: asked.state, onValue: setState },
-  ];
+export function NarrowFilters({ filters, onTick }: FilterProps) {
+  const [open, setOpen] = useState(false);
+  const isUsed = ({ key, value }: Filter) => first.includes(key) || value !== null;
+  const shown = open ? filters : filters.filter(isUsed);
   return (
     <div className={styles.narrow}>
-      {lists.map(({ title, tallies: some, value, onValue }) => (
+      {shown.map(({ key, title, tallies, value }) => (
         <Select
-          key={title}
+          key={key}
           label={title}
           value={value === null ? "all" : `is ${value}`}
-          options={optionsOf(some)}
-          onValue={(picked) => onValue(picked === "all" ? null : picked.slice("is ".length))}
+          options={optionsOf(tallies)}
+          onValue={(picked) => onTick(key, picked === "all" ? null : picked.slice("is ".length))}
         />
       ))}
+      {filters.some((filter) => !isUsed(filter)) && (
+        <Button kind="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {open ? findWords.fewerFilters : findWords.moreFilters}
+        </Button>
+      )}
     </div>
   );
 }

@@ -1,5 +1,7 @@
 import type { StashItem } from "../../engine/supply/index.ts";
+import { ButtonLink } from "../parts/index.ts";
 import { Pair, Swatch } from "../swatch/index.ts";
+import { findWords } from "../words/find.ts";
 import { stashWords } from "../words/stash.ts";
 import styles from "./item-facts.module.css";
 import { ItemLink } from "./item-link.tsx";
@@ -65,6 +67,12 @@ function Nearest({ item, nearest, level }: NearestProps) {
           </li>
         ))}
       </ul>
+      <ButtonLink kind="quiet" to={closeTo(item.id)}>
+        {findWords.closeTo}
+      </ButtonLink>
     </div>
   );
 }
+
+/** Everything of the stash that is close to a thing's colour, nearest first. */
+const closeTo = (id: string): string => `/stash?${new URLSearchParams({ near: id })}`;

@@ -1,9 +1,10 @@
 import { useMemo } from "react";
-import { ButtonLink, Empty, Page } from "../parts/index.ts";
+import { ButtonLink, Page } from "../parts/index.ts";
 import { words as common } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
 import { stashAddress } from "./item-link.tsx";
 import { ItemPanel } from "./item-panel.tsx";
+import { useShowChosen } from "./use-show-chosen.ts";
 import { itemView } from "./view/item.ts";
 import type { Known } from "./view/known.ts";
 
@@ -17,6 +18,7 @@ export type PanelProps = Readonly<{
 /** The chosen item beside the rest of the stash. */
 export function ChosenPanel({ known, stash, changing, onChanging }: PanelProps) {
   const view = useMemo(() => itemView(stash, known), [stash, known]);
+  useShowChosen(known.item.id);
   return <ItemPanel item={known.item} view={view} changing={changing} onChanging={onChanging} />;
 }
 
@@ -34,22 +36,6 @@ export function ItemPage({ known, stash, changing, onChanging }: PanelProps) {
       }
     >
       <ItemPanel item={known.item} view={view} untitled changing={changing} onChanging={onChanging} />
-    </Page>
-  );
-}
-
-/** An item that is not in the stash. */
-export function Gone() {
-  return (
-    <Page place={common.places.stash} title={words.gone}>
-      <Empty
-        title={words.goneText}
-        act={
-          <ButtonLink kind="primary" to={{ name: "stash" }}>
-            {words.goneAct}
-          </ButtonLink>
-        }
-      />
     </Page>
   );
 }

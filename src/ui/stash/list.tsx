@@ -1,15 +1,19 @@
-import { type ReactNode, useState } from "react";
-import { Button, type Column, Table } from "../parts/index.ts";
-import { usePrinting } from "../parts/use-printing.ts";
+import { type ReactNode, useEffect, useMemo } from "react";
+import { type Column, Table } from "../parts/index.ts";
 import { Swatch } from "../swatch/index.ts";
-import { format } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
+import { setSeen, useChoosing } from "./choosing.ts";
 import { ItemLink } from "./item-link.tsx";
 import styles from "./list.module.css";
-import type { Row } from "./view/rows.ts";
+import { Pick } from "./pick.tsx";
+import type { Found } from "./view/find.ts";
+import type { Known } from "./view/known.ts";
+import { type Row, rowOf } from "./view/rows.ts";
 
 type Props = Readonly<{
-  rows: readonly Row[];
+  /** What is listed, in order. */
+  listed: readonly Known[];
+  apart: Found["apart"];
   chosen: string | null;
   /** Whether choosing stays on this page. */
   stays: boolean;
@@ -17,29 +21,48 @@ type Props = Readonly<{
   panel: ReactNode | null;
 }>;
 
-/** How many rows are drawn at once. */
-const step = 100;
+/** A row is made anew only when its thing or its distance is another. */
+function rows(apart: Found["apart"]): (known: Known) => Row {
+  const made = new WeakMap<Known, Row>();
+  return (known) => {
+    const row = made.get(known) ?? rowOf(known, apart?.get(known.item.id));
+    made.set(known, row);
+    return row;
+  };
+}
 
-const columns = (stays: boolean): readonly Column<Row>[] => [
+type Make = (known: Known) => Row;
+
+const columns = (
+  make: Make,
+  first: Known | undefined,
+  stays: boolean,
+  picks: boolean,
+): readonly Column<Known>[] => [
   {
     key: "name",
     head: words.columns.name,
     names: true,
-    cell: (row) => <Named row={row} stays={stays} />,
+    cell: (known) => <Named row={make(known)} stays={stays} picks={picks} first={known === first} />,
     width: "52%",
   },
-  { key: "where", head: words.columns.where, stacked: "hide", cell: (row) => row.where },
-  { key: "have", head: words.columns.have, stacked: "hide", cell: (row) => row.have },
+  { key: "where", head: words.columns.where, stacked: "hide", cell: (known) => make(known).where },
+  { key: "have", head: words.columns.have, stacked: "hide", cell: (known) => make(known).have },
   {
     key: "state",
     head: words.columns.state,
     stacked: "hide",
-    cell: (row) => (row.isWorn ? <b>{row.state}</b> : <span className={styles.pale}>{row.state}</span>),
+    cell: (known) => {
+      const { state, isWorn } = make(known);
+      return isWorn ? <b>{state}</b> : <span className={styles.pale}>{state}</span>;
+    },
   },
 ];
 
-function Named({ row, stays }: Readonly<{ row: Row; stays: boolean }>) {
-  return (
+type NamedProps = Readonly<{ row: Row; stays: boolean; picks: boolean; first: boolean }>;
+
+function Named({ row, stays, picks, first }: NamedProps) {
+  const link = (
     <ItemLink id={row.item.id} stays={stays} data-slot={row.item.id} className={styles.named}>
       <Swatch item={row.item} width={44} height={30} />
       <span>
@@ -56,31 +79,34 @@ function Named({ row, stays }: Readonly<{ row: Row; stays: boolean }>) {
       </span>
     </ItemLink>
   );
+  if (!picks) return link;
+  return (
+    <span className={styles.picked}>
+      <Pick id={row.item.id} name={row.name} first={first} />
+      {link}
+    </span>
+  );
 }
 
 /** The stash row by row; the chosen one opens in place. */
-export function StashList({ rows, chosen, stays, panel }: Props) {
-  const [limit, setLimit] = useState(step);
-  const shown = usePrinting() ? rows : rows.slice(0, limit);
-  const more = rows.length - shown.length;
-  const isShown = shown.some((row) => row.item.id === chosen);
+export function StashList({ listed, apart, chosen, stays, panel }: Props) {
+  const picks = useChoosing(({ on }) => on);
+  const make = useMemo(() => rows(apart), [apart]);
+  useEffect(() => setSeen(listed.map(({ item }) => item.id)), [listed]);
+  const isListed = chosen !== null && listed.some(({ item }) => item.id === chosen);
   return (
     <div className={styles.list}>
-      {panel && !isShown && <div className={styles.above}>{panel}</div>}
-      {rows.length === 0 && <p>{words.notFound}</p>}
+      {panel && !isListed && <div className={styles.above}>{panel}</div>}
+      {listed.length === 0 && <p>{words.notFound}</p>}
       <Table
         caption={words.list}
-        columns={columns(stays)}
-        rows={shown}
-        keyOf={(row) => row.item.id}
+        columns={columns(make, listed[0], stays, picks)}
+        rows={listed}
+        keyOf={({ item }) => item.id}
         current={chosen}
-        opened={(row) => (row.item.id === chosen ? panel : null)}
+        opened={({ item }) => (item.id === chosen ? panel : null)}
+        rolled
       />
-      {more > 0 && (
-        <Button kind="quiet" onClick={() => setLimit(limit + step)}>
-          {words.moreRows(format.count(Math.min(step, more)))}
-        </Button>
-      )}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { type ComponentType, type LazyExoticComponent, lazy, useMemo } from "rea
 import type { Act } from "../app/acts.ts";
 import { go, useQuery } from "../app/navigate.ts";
 import { actWords } from "../words/acts.ts";
+import { findWords } from "../words/find.ts";
 import { printWords } from "../words/print.ts";
 import { stashWords } from "../words/stash.ts";
 import { otherAddress } from "./item-link.tsx";
@@ -77,6 +78,12 @@ const others: readonly Other[] = [
     name: printWords.chartAct,
     also: printWords.chartAlso,
     Page: PrintPage,
+  },
+  {
+    word: "tidy",
+    value: "doubles",
+    name: findWords.tidy,
+    Page: page(async () => (await import("./tidy/tidy-page.tsx")).TidyPage),
   },
 ];
 

@@ -1,30 +1,54 @@
-import { Suspense, useCallback, useDeferredValue, useMemo, useState } from "react";
+import { lazy, Suspense, useCallback, useDeferredValue, useMemo, useState } from "react";
 import { useBook } from "../../store/index.ts";
 import { type Act, useOffer } from "../app/acts.ts";
 import { go, withAddressValue } from "../app/navigate.ts";
 import { Button, Empty, Page } from "../parts/index.ts";
 import { actWords } from "../words/acts.ts";
+import { findWords } from "../words/find.ts";
 import { words as common } from "../words/index.ts";
 import { stashWords as words } from "../words/stash.ts";
-import { AddToStash } from "./add.tsx";
+import { startChoosing } from "./choosing.ts";
 import { MarginFilters } from "./filters.tsx";
-import { Gone, ItemPage } from "./item-page.tsx";
+import { Gone } from "./gone.tsx";
 import { otherActs, useOtherPage } from "./other-pages.ts";
 import { Onwards } from "./save/onwards.tsx";
 import { StashViews } from "./stash-views.tsx";
 import { useAsked } from "./use-asked.ts";
 import { useNarrow } from "./use-narrow.ts";
-import { useShowChosen } from "./use-show-chosen.ts";
+import { usePhrases } from "./use-phrases.ts";
+import { useWarm } from "./use-warm.ts";
+import type { Asked, Ticked } from "./view/asked.ts";
 import { talliesOf } from "./view/counts.ts";
-import { findIn } from "./view/find.ts";
-import { knownStash } from "./view/known.ts";
+import { filtersOf } from "./view/filters.ts";
+import { type Found, findIn } from "./view/find.ts";
+import { type Known, knownStash } from "./view/known.ts";
 
 const none: readonly never[] = [];
 
 const viewActs: readonly Act[] = [
   { name: words.views.colour, fact: words.title, run: () => go(withAddressValue("view", null), "replace") },
   { name: words.views.list, fact: words.title, run: () => go(withAddressValue("view", "list"), "replace") },
+  { name: findWords.choose, fact: words.title, run: startChoosing },
 ];
+
+// What is not there at once, or not for everybody, comes when it is asked for: the stash stands sooner.
+const AddToStash = lazy(() => import("./add.tsx").then((module) => ({ default: module.AddToStash })));
+const ItemPage = lazy(() => import("./item-page.tsx").then((module) => ({ default: module.ItemPage })));
+
+/** What is ticked, the same object for as long as the same is. */
+function useTicked({ kind, place, state, tag, maker, line, traits, near }: Asked): Ticked {
+  return useMemo(
+    () => ({ kind, place, state, tag, maker, line, traits, near }),
+    [kind, place, state, tag, maker, line, traits, near],
+  );
+}
+
+/** What is found, a moment behind the keys, so that typing never waits for the stash to be searched. */
+function useFound(known: readonly Known[], text: string, ticked: Ticked): Found {
+  const asked = useDeferredValue(useMemo(() => ({ text, ...ticked }), [text, ticked]));
+  const readPhrase = usePhrases(text.trim() !== "");
+  return useMemo(() => findIn(known, asked, readPhrase), [known, asked, readPhrase]);
+}
 
 type Props = Readonly<{ chosen: string | null }>;
 
@@ -45,12 +69,10 @@ function WholeStash({ chosen }: Props) {
   const known = useMemo(() => knownStash(stash), [stash]);
   const tallies = useMemo(() => talliesOf(known), [known]);
   const state = useAsked();
-  const asked = useDeferredValue(state.asked.text);
-  const { kind, place, state: worn } = state.asked;
-  const found = useMemo(
-    () => findIn(known, { text: asked, kind, place, state: worn }),
-    [known, asked, kind, place, worn],
-  );
+  const ticked = useTicked(state.asked);
+  const found = useFound(known, state.asked.text, ticked);
+  const filters = useMemo(() => filtersOf(known, tallies, ticked), [known, tallies, ticked]);
+  useWarm(known);
   // How often the form to add was asked for; with nothing there yet it is open from the start.
   const [added, setAdded] = useState(known.length === 0 ? 1 : 0);
   const adding = added > 0;
@@ -58,25 +80,33 @@ function WholeStash({ chosen }: Props) {
   const [changing, setChanging] = useState<string | null>(null);
   const narrow = useNarrow();
   useOffer(useMemo(() => [{ name: actWords.addToStash, run: add }, ...otherActs, ...viewActs], [add]));
-  useShowChosen(narrow ? null : chosen);
-  const item = chosen === null ? null : (known.find((one) => one.item.id === chosen) ?? null);
+  const panel = useMemo(() => {
+    const item = known.find((one) => one.item.id === chosen);
+    return item
+      ? { known: item, stash: known, changing: changing === chosen, onChanging: setChanging }
+      : null;
+  }, [known, chosen, changing]);
 
-  if (chosen !== null && !item) return <Gone />;
-  const panel = item && {
-    known: item,
-    stash: known,
-    changing: changing === item.item.id,
-    onChanging: setChanging,
-  };
-  if (panel && narrow) return <ItemPage {...panel} />;
+  if (chosen !== null && !panel) return <Gone />;
+  if (panel && narrow) {
+    return (
+      <Suspense fallback={null}>
+        <ItemPage {...panel} />
+      </Suspense>
+    );
+  }
   return (
     <Page
       place={common.places.stash}
       title={words.title}
       acts={known.length > 0 && <Onwards />}
-      margin={known.length > 0 && <MarginFilters tallies={tallies} state={state} />}
+      margin={known.length > 0 && <MarginFilters tallies={tallies} filters={filters} onTick={state.tick} />}
     >
-      {adding && <AddToStash asked={added} onDone={() => setAdded(0)} />}
+      {adding && (
+        <Suspense fallback={null}>
+          <AddToStash asked={added} onDone={() => setAdded(0)} />
+        </Suspense>
+      )}
       {known.length === 0 ? (
         !adding && (
           <Empty
@@ -93,7 +123,7 @@ function WholeStash({ chosen }: Props) {
       ) : (
         <StashViews
           known={known}
-          tallies={tallies}
+          filters={filters}
           state={state}
           found={found}
           panel={panel}

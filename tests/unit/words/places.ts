@@ -1,7 +1,9 @@
 import { actWords as actsEn } from "../../../src/ui/words/en/acts.ts";
+import { bulkWords as bulkEn } from "../../../src/ui/words/en/bulk.ts";
 import { chartWords as chartEn } from "../../../src/ui/words/en/chart.ts";
 import { codeWords as codesEn } from "../../../src/ui/words/en/codes.ts";
 import { deskWords as deskEn } from "../../../src/ui/words/en/desk.ts";
+import { findWords as findEn } from "../../../src/ui/words/en/find.ts";
 import { frameWords as frameEn } from "../../../src/ui/words/en/frame.ts";
 import { importWords as importEn } from "../../../src/ui/words/en/import.ts";
 import { keepSafeWords as keepSafeEn } from "../../../src/ui/words/en/keep-safe.ts";
@@ -19,12 +21,15 @@ import { setWords as setEn } from "../../../src/ui/words/en/set.ts";
 import { stashWords as stashEn } from "../../../src/ui/words/en/stash.ts";
 import { supplyWords as supplyEn } from "../../../src/ui/words/en/supply.ts";
 import { terms as termsEn } from "../../../src/ui/words/en/terms.ts";
+import { tidyWords as tidyEn } from "../../../src/ui/words/en/tidy.ts";
 import { worthWords as worthEn } from "../../../src/ui/words/en/worth.ts";
 import { writeUpWords as writeUpEn } from "../../../src/ui/words/en/write-up.ts";
 import { actWords } from "../../../src/ui/words/sv/acts.ts";
+import { bulkWords } from "../../../src/ui/words/sv/bulk.ts";
 import { chartWords } from "../../../src/ui/words/sv/chart.ts";
 import { codeWords } from "../../../src/ui/words/sv/codes.ts";
 import { deskWords } from "../../../src/ui/words/sv/desk.ts";
+import { findWords } from "../../../src/ui/words/sv/find.ts";
 import { frameWords } from "../../../src/ui/words/sv/frame.ts";
 import { importWords } from "../../../src/ui/words/sv/import.ts";
 import { keepSafeWords } from "../../../src/ui/words/sv/keep-safe.ts";
@@ -42,15 +47,18 @@ import { setWords } from "../../../src/ui/words/sv/set.ts";
 import { stashWords } from "../../../src/ui/words/sv/stash.ts";
 import { supplyWords } from "../../../src/ui/words/sv/supply.ts";
 import { terms } from "../../../src/ui/words/sv/terms.ts";
+import { tidyWords } from "../../../src/ui/words/sv/tidy.ts";
 import { worthWords } from "../../../src/ui/words/sv/worth.ts";
 import { writeUpWords } from "../../../src/ui/words/sv/write-up.ts";
 
 /** The words of every place, in English and in Swedish. */
 export const places = [
   ["acts", actsEn, actWords],
+  ["bulk", bulkEn, bulkWords],
   ["chart", chartEn, chartWords],
   ["codes", codesEn, codeWords],
   ["desk", deskEn, deskWords],
+  ["find", findEn, findWords],
   ["frame", frameEn, frameWords],
   ["import", importEn, importWords],
   ["keep-safe", keepSafeEn, keepSafeWords],
@@ -68,6 +76,7 @@ export const places = [
   ["stash", stashEn, stashWords],
   ["supply", supplyEn, supplyWords],
   ["terms", termsEn, terms],
+  ["tidy", tidyEn, tidyWords],
   ["worth", worthEn, worthWords],
   ["write-up", writeUpEn, writeUpWords],
 ] as const;

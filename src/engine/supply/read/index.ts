@@ -9,6 +9,7 @@
  * Rule     what is not said is left open, what is not understood is kept in the name and reported. One thing is
  *          guessed, the colour a name brings to mind, and it can be told from a given one (`isGuessedColour`).
  */
+export { type ColourPhrase, readColourPhrase } from "./colour-phrase.ts";
 export { guessSpread, hexOfWord, isGuessedColour } from "./colour-words.ts";
 export type { KnownNames } from "./draft.ts";
 export { type LineReading, readLine } from "./line.ts";

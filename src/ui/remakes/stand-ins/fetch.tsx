@@ -6,7 +6,7 @@ import { Button, Section, Tick } from "../../parts/index.ts";
 import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
 import type { StandInActs } from "../use-stand-ins.ts";
-import { type FetchItem, fetchView } from "../view/fetch.ts";
+import { type FetchItem, fetchView, type Gone } from "../view/fetch.ts";
 import type { Subject } from "../view/solve.ts";
 import styles from "./fetch.module.css";
 
@@ -47,9 +47,14 @@ export function Fetch({
   );
 }
 
-async function markGone(item: FetchItem, acts: StandInActs, event: MouseEvent<HTMLElement>): Promise<void> {
+async function markGone(
+  { id, name }: FetchItem,
+  gone: Gone,
+  acts: StandInActs,
+  event: MouseEvent<HTMLElement>,
+): Promise<void> {
   const goOn = headingOf(event.currentTarget);
-  if (await acts.gone(item.id, item.name, item.gone)) goOn();
+  if (await acts.gone(id, name, gone)) goOn();
 }
 
 const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) => (
@@ -60,9 +65,19 @@ const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) 
       value={item.fetched}
       onValue={(on) => void acts.fetch(item.id, item.name, on)}
     />
-    <Button kind="quiet" className={styles.gone ?? ""} onClick={(event) => void markGone(item, acts, event)}>
-      {words.gone[item.gone]}
-      <span className="visually-hidden">{words.goneNamed(item.name)}</span>
-    </Button>
+    {item.gone && <GoneButton item={item} gone={item.gone} acts={acts} />}
   </li>
+);
+
+type GoneProps = Readonly<{ item: FetchItem; gone: Gone; acts: StandInActs }>;
+
+const GoneButton = ({ item, gone, acts }: GoneProps) => (
+  <Button
+    kind="quiet"
+    className={styles.gone ?? ""}
+    onClick={(event) => void markGone(item, gone, acts, event)}
+  >
+    {words.gone[gone]}
+    <span className="visually-hidden">{words.goneNamed(item.name)}</span>
+  </Button>
 );

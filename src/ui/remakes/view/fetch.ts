@@ -6,10 +6,16 @@ import { ownPick, type Shelves, type Subject, shelvesOf } from "./solve.ts";
 
 const words = remakeWords.standIns;
 
-/** How an item turns out to be gone at the shelf: what dries can dry out, the rest is used up. */
+/** How an item turns out to be gone at the shelf: what dries can dry out, the rest is used up; a tool is neither. */
 export type Gone = "dried" | "empty";
 
-export type FetchItem = Readonly<{ id: string; name: string; more: string; fetched: boolean; gone: Gone }>;
+export type FetchItem = Readonly<{
+  id: string;
+  name: string;
+  more: string;
+  fetched: boolean;
+  gone: Gone | null;
+}>;
 export type FetchPlace = Readonly<{ place: string; items: readonly FetchItem[] }>;
 export type FetchView = Readonly<{ places: readonly FetchPlace[]; sum: string; count: number }>;
 
@@ -49,7 +55,11 @@ const byPlace = ([a]: readonly [string, unknown], [b]: readonly [string, unknown
 
 const dries: ReadonlySet<Family> = new Set<Family>(["marker", "liner", "ink", "paint"]);
 
-const goneOf = ({ supply }: StashItem): Gone => (dries.has(supply.family) ? "dried" : "empty");
+/** Nobody uses up a brush or a ruler. */
+const lasts: ReadonlySet<Family> = new Set<Family>(["brush", "tool"]);
+
+const goneOf = ({ supply }: StashItem): Gone | null =>
+  lasts.has(supply.family) ? null : dries.has(supply.family) ? "dried" : "empty";
 
 /** What to fetch, place by place. */
 export function fetchView(subject: Subject, match: KitMatch): FetchView {

@@ -36,6 +36,15 @@ export type Layout = Readonly<{ cells: readonly (readonly Cell[])[]; rest: Shown
 /** In a cell lightest first; of one lightness by hue, so that neighbours look alike. */
 const byLook = (a: Colouring, b: Colouring): number => b.lab.l - a.lab.l || lchOf(a.lab).h - lchOf(b.lab).h;
 
+/** Where everything lies stays the same through every search. */
+const laid = new WeakMap<readonly Known[], ReadonlyMap<string, readonly Known[]>>();
+
+function cellsOf(stash: readonly Known[]): ReadonlyMap<string, readonly Known[]> {
+  const cells = laid.get(stash) ?? byCell(stash);
+  laid.set(stash, cells);
+  return cells;
+}
+
 function slotOf({ item, colour, facts }: Known, found: Found): Slot {
   const apart = found.apart?.get(item.id);
   const more = [
@@ -57,7 +66,8 @@ function slotOf({ item, colour, facts }: Known, found: Found): Slot {
 function shown(items: readonly Known[], found: Found, limit: number): Shown {
   const fits = ({ item }: Known) => found.ids.has(item.id);
   const fitting = items.filter(fits);
-  const kept = new Set([...fitting, ...items.filter((known) => !fits(known))].slice(0, limit));
+  const others = fitting.length < limit ? items.filter((known) => !fits(known)) : [];
+  const kept = new Set([...fitting, ...others].slice(0, limit));
   return {
     slots: items.filter((known) => kept.has(known)).map((known) => slotOf(known, found)),
     more: items.length - kept.size,
@@ -83,17 +93,17 @@ const restLimits = 4;
 
 /**
  * The stash laid out: hue columns by lightness rows, and the rest that has no colour.
- * @param limit how many one cell shows at most; `opened` cells, by `cellKey`, show all
+ * @param limit how many one cell shows at most; `opened` cells, by `cellKey`, show so many more
  */
 export function layoutOf(
   stash: readonly Known[],
   found: Found,
   limit: number,
-  opened: ReadonlySet<string> = new Set(),
+  opened: ReadonlyMap<string, number> = new Map(),
 ): Layout {
-  const cells = byCell(stash);
+  const cells = cellsOf(stash);
   const cell = (key: string, most: number) =>
-    shown(cells.get(key) ?? [], found, opened.has(key) ? Number.POSITIVE_INFINITY : most);
+    shown(cells.get(key) ?? [], found, most + (opened.get(key) ?? 0));
   return {
     cells: lightnessBands.map((band) =>
       hueGroups.map((hue) => ({ hue, band, ...cell(cellKey(hue, band), limit) })),

@@ -7,7 +7,7 @@ import {
   lightnessBand,
 } from "../../../engine/colour/index.ts";
 import { gtin14, type StashItem } from "../../../engine/supply/index.ts";
-import { plainName } from "../../words/engine/colour.ts";
+import { englishName, plainName } from "../../words/engine/colour.ts";
 import { factsOf } from "../../words/engine/supply.ts";
 import { foldWords } from "../../words/fold-words.ts";
 import { format } from "../../words/index.ts";
@@ -16,7 +16,10 @@ import { stashWords } from "../../words/stash.ts";
 /** Where a colour lies in the layout, and what it is called. */
 export type Colouring = Readonly<{ lab: Lab; hue: HueGroup; band: LightnessBand; said: string }>;
 
-/** A stash item with what the screens ask of it again and again, worked out once. */
+/**
+ * A stash item with what the screens ask of it again and again, each worked out once and not before it is asked for:
+ * a stash of thousands shows but a few of them.
+ */
 export type Known = Readonly<{
   item: StashItem;
   facts: string;
@@ -33,15 +36,31 @@ export const placeOf = (item: StashItem): string => item.place?.trim() ?? "";
 export const factsText = (supply: StashItem["supply"]): string =>
   factsOf(supply, (value) => format.number(value, 2)).join(", ");
 
-function colouring({ supply }: StashItem): Colouring | null {
-  const lab = labOf(supply.colour);
-  return lab && { lab, hue: hueGroup(lab), band: lightnessBand(lab), said: plainName(lab) };
+/** The value of `make`, made when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
-function knownOf(item: StashItem): Known {
+function colouring({ supply }: StashItem): Colouring | null {
+  const lab = labOf(supply.colour);
+  if (!lab) return null;
+  const said = once(() => plainName(lab));
+  return {
+    lab,
+    hue: hueGroup(lab),
+    band: lightnessBand(lab),
+    get said() {
+      return said();
+    },
+  };
+}
+
+function findableText(item: StashItem, facts: string, colour: Colouring | null): string {
   const { supply } = item;
-  const facts = factsText(supply);
-  const colour = colouring(item);
   const texts = [
     supply.name,
     supply.maker,
@@ -50,13 +69,33 @@ function knownOf(item: StashItem): Known {
     gtin14(supply.gtin),
     supply.colour?.name,
     colour?.said,
+    colour && englishName(colour.lab),
     facts,
     stashWords.kinds[supply.family],
     item.place,
     stashWords.states[stateOf(item)],
     ...(item.tags ?? []),
+    item.note,
   ];
-  return { item, facts, colour, findable: foldWords(texts.filter(Boolean).join(" ")) };
+  return foldWords(texts.filter(Boolean).join(" "));
+}
+
+function knownOf(item: StashItem): Known {
+  const colour = once(() => colouring(item));
+  const facts = once(() => factsText(item.supply));
+  const findable = once(() => findableText(item, facts(), colour()));
+  return {
+    item,
+    get colour() {
+      return colour();
+    },
+    get facts() {
+      return facts();
+    },
+    get findable() {
+      return findable();
+    },
+  };
 }
 
 /** What is known of each item is kept for as long as the item is the very same. */

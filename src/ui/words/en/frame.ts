@@ -6,6 +6,12 @@ export const frameWords = {
   product: "Understudy",
   skip: "Skip to the page",
   placesLabel: "Places",
+  tidies: {
+    doubles: "Doubles in the stash",
+    unused: "Unused for a year",
+    many: "Colours owned many times over",
+    low: "Running low and used up",
+  },
   places: {
     desk: "Desk",
     kits: "Kits",

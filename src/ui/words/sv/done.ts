@@ -9,6 +9,7 @@ const irregular: ReadonlyMap<string, string> = new Map([
   ["Håll", "Höll"],
   ["Låt", "Lät"],
   ["Lägg", "Lade"],
+  ["Slå", "Slog"],
   ["Skriv", "Skrev"],
   ["Ta", "Tog"],
   ["Välj", "Valde"],

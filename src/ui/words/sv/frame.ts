@@ -5,6 +5,12 @@ export const frameWords: typeof en = {
   product: "Understudy",
   skip: "Hoppa till sidan",
   placesLabel: "Platser",
+  tidies: {
+    doubles: "Dubbletter i förrådet",
+    unused: "Oanvänt på ett år",
+    many: "Färger du har många gånger om",
+    low: "Snart slut och slut",
+  },
   places: {
     desk: "Skrivbordet",
     kits: "Kit",
