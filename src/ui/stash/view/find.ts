@@ -69,11 +69,16 @@ const apartFrom = (colour: Lab, stash: readonly Known[]): Apart =>
     .toSorted(([a, x], [b, y]) => x - y || (a < b ? -1 : 1));
 
 /** What words find where some of them name a colour: what is called so, and what is of that colour. */
-function byPhrase(stash: readonly Known[], words: readonly string[], phrase: ColourPhrase) {
+function byPhrase(
+  stash: readonly Known[],
+  named: readonly Known[],
+  words: readonly string[],
+  phrase: ColourPhrase,
+) {
   const others = words.filter((word) => !phrase.words.includes(word));
-  const fits = ({ colour }: Known) => colour !== null && phrase.fits(colour.lab);
+  const isNamed = new Set(named);
   const isOf = (some: readonly string[]) => (known: Known) =>
-    called(some)(known) && (called(phrase.words)(known) || fits(known));
+    isNamed.has(known) || (known.colour !== null && called(some)(known) && phrase.fits(known.colour.lab));
   const whole = stash.filter(isOf(others));
   return whole.length > 0 || others.length === 0
     ? { fitting: whole, leftAside: [] }
@@ -83,7 +88,7 @@ function byPhrase(stash: readonly Known[], words: readonly string[], phrase: Col
 function inWords(stash: readonly Known[], words: readonly string[], phrase: ColourPhrase | null): Found {
   const named = stash.filter(called(words));
   if (!phrase) return { ids: idsOf(named), apart: null, asked: true, named: null, leftAside: [] };
-  const { fitting, leftAside } = byPhrase(stash, words, phrase);
+  const { fitting, leftAside } = byPhrase(stash, named, words, phrase);
   const apart = phrase.isOne ? new Map(apartFrom(phrase.lab, fitting)) : null;
   const isMore = fitting.length > named.length;
   return { ids: idsOf(fitting), apart, asked: true, named: isMore ? idsOf(named) : null, leftAside };

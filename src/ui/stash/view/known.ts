@@ -36,25 +36,17 @@ export const placeOf = (item: StashItem): string => item.place?.trim() ?? "";
 export const factsText = (supply: StashItem["supply"]): string =>
   factsOf(supply, (value) => format.number(value, 2)).join(", ");
 
-/** The value of `make`, made when it is first asked for. */
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
-
 function colouring({ supply }: StashItem): Colouring | null {
   const lab = labOf(supply.colour);
   if (!lab) return null;
-  const said = once(() => plainName(lab));
+  let said: string | undefined;
   return {
     lab,
     hue: hueGroup(lab),
     band: lightnessBand(lab),
     get said() {
-      return said();
+      said ??= plainName(lab);
+      return said;
     },
   };
 }
@@ -81,19 +73,22 @@ function findableText(item: StashItem, facts: string, colour: Colouring | null):
 }
 
 function knownOf(item: StashItem): Known {
-  const colour = once(() => colouring(item));
-  const facts = once(() => factsText(item.supply));
-  const findable = once(() => findableText(item, facts(), colour()));
+  let colour: Colouring | null | undefined;
+  let facts: string | undefined;
+  let findable: string | undefined;
   return {
     item,
     get colour() {
-      return colour();
+      if (colour === undefined) colour = colouring(item);
+      return colour;
     },
     get facts() {
-      return facts();
+      facts ??= factsText(item.supply);
+      return facts;
     },
     get findable() {
-      return findable();
+      findable ??= findableText(item, this.facts, this.colour);
+      return findable;
     },
   };
 }
