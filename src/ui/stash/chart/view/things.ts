@@ -4,6 +4,7 @@ import { chartWords as words } from "../../../words/chart.ts";
 import { format } from "../../../words/index.ts";
 import { leavesColour } from "../../print/view/chart.ts";
 import { type ChartOrder, inChartOrder } from "../../print/view/order.ts";
+import { anything } from "../../view/asked.ts";
 import { findIn } from "../../view/find.ts";
 import type { Known } from "../../view/known.ts";
 
@@ -13,7 +14,7 @@ import type { Known } from "../../view/known.ts";
  */
 export function thingsFound(stash: readonly Known[], text: string, order: ChartOrder): readonly StashItem[] {
   if (text.trim() === "") return [];
-  const { ids } = findIn(stash, { text, kind: null, place: null, state: null });
+  const { ids } = findIn(stash, { ...anything, text });
   const found = stash.flatMap(({ item }) => (ids.has(item.id) ? [item] : []));
   return inChartOrder(found.filter(leavesColour), order);
 }
