@@ -43,7 +43,9 @@ const unfolded = 96;
 export function StashViews({ known, filters, state, found, panel, narrow, adding, onAdd }: Props) {
   const near = known.find(({ item }) => item.id === state.asked.near);
   const { order } = state;
-  const ready = useDeferredValue(true, false); // the search stands first, and what it searches follows at once
+  // The search stands first, and what it searches follows at once; paper does not wait.
+  const isFollowing = useDeferredValue(true, false);
+  const ready = usePrinting() || isFollowing;
   useEffect(() => setListed({ stash: known, found, order }), [known, found, order]);
   useEffect(() => endChoosing, []);
   const views = { known, found, panel, narrow, order };

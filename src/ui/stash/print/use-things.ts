@@ -3,6 +3,7 @@ import type { StashItem } from "../../../engine/supply/index.ts";
 import { useBook } from "../../../store/index.ts";
 import { useAddressValue } from "../../app/navigate.ts";
 import { useAsked } from "../use-asked.ts";
+import { usePhrases } from "../use-phrases.ts";
 import { findIn } from "../view/find.ts";
 import { knownStash } from "../view/known.ts";
 
@@ -21,10 +22,11 @@ export function useThings() {
   const { asked } = useAsked();
   const [of, setOf] = useAddressValue("of");
   const text = JSON.stringify(asked); // a new object each time; the stash is searched again only for another question
+  const readPhrase = usePhrases(asked.text.trim() !== "");
   const found = useMemo((): readonly StashItem[] | null => {
-    const { ids, asked: isAsked } = findIn(known, JSON.parse(text));
+    const { ids, asked: isAsked } = findIn(known, JSON.parse(text), readPhrase);
     return isAsked ? known.flatMap(({ item }) => (ids.has(item.id) ? [item] : [])) : null;
-  }, [known, text]);
+  }, [known, text, readPhrase]);
   const which: Which = of === "blank" ? "blank" : found === null || of === "all" ? "all" : "found";
   const setWhich = (next: Which) => setOf(next === "found" ? null : next);
   return {
