@@ -20,9 +20,7 @@ const bring = async (page: Page, { name, bytes }: Awaited<ReturnType<typeof save
 
 /** Every thing by its id, without what leads to kits, and what the sample notes where no column is. */
 const stashIn = async (page: Page) =>
-  ((await bookIn(await rowsIn(page))).stash ?? [])
-    .map(({ fromKit: _, safety: __, ...item }) => saidBy(item))
-    .toSorted();
+  ((await bookIn(await rowsIn(page))).stash ?? []).map(({ fromKit: _, ...item }) => saidBy(item)).toSorted();
 
 test("the stash is saved as a list, wiped, and comes back just as it was; again it adds nothing", async ({
   page,

@@ -55,6 +55,10 @@ function lightfastFact({ supply }: StashItem): readonly Fact[] {
   return [{ label: words.lightfast, text }];
 }
 
+/** What its label says, and whose word counts. */
+const safetyFact = ({ supply: { safety } }: StashItem): readonly Fact[] =>
+  safety ? [{ label: words.label, text: safety, more: words.labelMore }] : [];
+
 function makerFact({ supply }: StashItem): readonly Fact[] {
   const text = [supply.maker, supply.line].filter(Boolean).join(", ");
   if (text === "" && !supply.code) return [];
@@ -99,6 +103,7 @@ export const itemView = (stash: readonly Known[], known: Known): ItemView => ({
     ...(placeOf(known.item) ? [{ label: words.where, text: placeOf(known.item) }] : []),
     haveFact(known.item),
     ...lightfastFact(known.item),
+    ...safetyFact(known.item),
     ...(known.item.note ? [{ label: words.note, text: known.item.note }] : []),
   ],
   nearest: nearestOf(stash, known),

@@ -103,6 +103,8 @@ export const stashWords = {
     opened: (date: string) => `opened ${date}`,
     sheets: (count: string, isOne: boolean) => (isOne ? "1 sheet left" : `${count} sheets left`),
     lightfast: "Lightfast",
+    label: "Label",
+    labelMore: "The maker’s safety data sheet and local rules come first.",
     note: "Note",
     nearest: "Nearest of mine",
     change: "Change what it is",

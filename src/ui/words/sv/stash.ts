@@ -101,6 +101,8 @@ export const stashWords: typeof en = {
     have: "Har",
     opened: (date) => `öppnad ${date}`,
     sheets: (count, isOne) => (isOne ? "1 ark kvar" : `${count} ark kvar`),
+    label: "Etiketten",
+    labelMore: "Tillverkarens säkerhetsdatablad och lokala regler går först.",
     lightfast: "Ljusäkthet",
     note: "Anteckning",
     nearest: "Närmast av mina",
