@@ -14,6 +14,8 @@ export const printWords = {
   which: "What goes on it",
   all: (count: string, isOne: boolean) => `all ${things(count, isOne)}`,
   found: (count: string, isOne: boolean) => `what the search found: ${things(count, isOne)}`,
+  chosen: (count: string, isOne: boolean) => `what you chose: ${things(count, isOne)}`,
+  sendOn: "Print or save them",
   blank: "blank cells",
   nothing: "Nothing in the stash fits this.",
   nothingYet: "Nothing in the stash yet.",

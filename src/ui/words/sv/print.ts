@@ -15,6 +15,8 @@ export const printWords: typeof en = {
   which: "Vad som är med",
   all: (count, isOne) => (isOne ? "allt: 1 sak" : `allt: ${things(count, isOne)}`),
   found: (count, isOne) => `det som sökningen hittade: ${things(count, isOne)}`,
+  chosen: (count, isOne) => `det som du har valt: ${things(count, isOne)}`,
+  sendOn: "Skriv ut eller spara dem",
   blank: "tomma rutor",
   nothing: "Inget i förrådet passar på det här.",
   nothingYet: "Inget i förrådet än.",
