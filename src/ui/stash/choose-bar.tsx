@@ -1,13 +1,23 @@
 import { lazy, Suspense, useEffect, useState } from "react";
+import { go } from "../app/navigate.ts";
 import { Button } from "../parts/index.ts";
 import { findWords as words } from "../words/find.ts";
 import { format } from "../words/index.ts";
+import { printWords } from "../words/print.ts";
 import styles from "./choose-bar.module.css";
 import { chooseAll, chooseNone, endChoosing, useChoosing } from "./choosing.ts";
+import { otherOfThese } from "./item-link.tsx";
+import { sendOn } from "./print/sent-on.ts";
 import type { Found } from "./view/find.ts";
 import type { Known } from "./view/known.ts";
 
 const Bulk = lazy(() => import("./bulk/bulk.tsx").then((module) => ({ default: module.Bulk })));
+
+/** To where what is chosen goes into a file or on paper. */
+function handOn(ids: ReadonlySet<string>): void {
+  sendOn(ids);
+  go(`${otherOfThese("save", "list")}&of=chosen`);
+}
 
 type Props = Readonly<{ known: readonly Known[]; found: Found }>;
 
@@ -48,6 +58,9 @@ export function ChooseBar({ known, found }: Props) {
               {words.change}
             </Button>
             <Button onClick={() => setAsked("remove")}>{words.remove}</Button>
+            <Button kind="quiet" onClick={() => handOn(ids)}>
+              {printWords.sendOn}
+            </Button>
           </>
         )}
         {found.ids.size > 0 && (
