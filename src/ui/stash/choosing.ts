@@ -1,8 +1,4 @@
 import { create } from "zustand";
-import type { StashItem } from "../../engine/supply/index.ts";
-import type { Found } from "./view/find.ts";
-import type { Known } from "./view/known.ts";
-import { inOrder, type Order } from "./view/order.ts";
 import { between } from "./view/range.ts";
 
 type Choosing = Readonly<{
@@ -59,22 +55,3 @@ export function stretchTo(from: string, to: string): void {
 }
 
 export const standAt = (id: string): void => setState({ at: id });
-
-type Listed = Readonly<{ stash: readonly Known[]; found: Found; order: Order | null }>;
-
-let listed: Listed | null = null;
-
-/** Tells what the search found, for whoever wants the whole of it. */
-export const setListed = (next: Listed | null): void => {
-  listed = next;
-};
-
-/** What was found, in the order of the list, and what of the stash is chosen: for lists and prints of it. */
-export function gathered(): Readonly<{ found: readonly StashItem[]; chosen: readonly StashItem[] }> {
-  const { ids } = getState();
-  const { stash, found, order } = listed ?? { stash: [], found: null, order: null };
-  return {
-    found: found ? inOrder(stash, found, order).map(({ item }) => item) : [],
-    chosen: stash.flatMap(({ item }) => (ids.has(item.id) ? [item] : [])),
-  };
-}

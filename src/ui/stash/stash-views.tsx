@@ -1,7 +1,7 @@
 import { lazy, memo, type ReactNode, Suspense, useDeferredValue, useEffect, useMemo, useState } from "react";
 import { usePrinting } from "../parts/use-printing.ts";
 import { ChooseBar } from "./choose-bar.tsx";
-import { endChoosing, setListed, useChoosing } from "./choosing.ts";
+import { endChoosing, useChoosing } from "./choosing.ts";
 import { ColourGrid } from "./colour-grid.tsx";
 import { NarrowFilters } from "./filters.tsx";
 import { FindBar } from "./find-bar.tsx";
@@ -46,7 +46,6 @@ export function StashViews({ known, filters, state, found, panel, narrow, adding
   // The search stands first, and what it searches follows at once; paper does not wait.
   const isFollowing = useDeferredValue(true, false);
   const ready = usePrinting() || isFollowing;
-  useEffect(() => setListed({ stash: known, found, order }), [known, found, order]);
   useEffect(() => endChoosing, []);
   const views = { known, found, panel, narrow, order };
   return (

@@ -5,18 +5,12 @@ import {
   chooseAll,
   chooseNone,
   endChoosing,
-  gathered,
-  setListed,
   setSeen,
   standAt,
   startChoosing,
   stretchTo,
   useChoosing,
 } from "../../../src/ui/stash/choosing.ts";
-import { anything } from "../../../src/ui/stash/view/asked.ts";
-import { findIn } from "../../../src/ui/stash/view/find.ts";
-import { knownStash } from "../../../src/ui/stash/view/known.ts";
-import { sampleBook } from "../sample.ts";
 
 const ids = () => [...useChoosing.getState().ids];
 
@@ -63,19 +57,4 @@ describe("choosing several", () => {
     endChoosing();
     expect([useChoosing.getState().on, ids()]).toEqual([false, []]);
   });
-});
-
-it("what was found and what is chosen can be had whole, in their order", () => {
-  const stash = knownStash(sampleBook().stash ?? []);
-  const found = findIn(stash, { ...anything, kind: "marker" });
-  setListed({ stash, found, order: "name" });
-  chooseAll(new Set(["st-005", "st-001"]));
-  const { found: all, chosen } = gathered();
-  expect(all.map(({ id }) => id).toSorted()).toEqual([...found.ids].toSorted());
-  expect(all.map(({ supply }) => supply.name)).toEqual(
-    all.map(({ supply }) => supply.name).toSorted(new Intl.Collator(undefined, { numeric: true }).compare),
-  );
-  expect(chosen.map(({ id }) => id)).toEqual(["st-001", "st-005"]);
-  setListed(null);
-  expect(gathered().found).toEqual([]);
 });

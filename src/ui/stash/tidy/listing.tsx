@@ -4,7 +4,7 @@ import { findWords } from "../../words/find.ts";
 import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
 import { ChooseBar } from "../choose-bar.tsx";
-import { endChoosing, setListed, startChoosing, useChoosing } from "../choosing.ts";
+import { endChoosing, startChoosing, useChoosing } from "../choosing.ts";
 import { StashList } from "../list.tsx";
 import type { Found } from "../view/find.ts";
 import type { Known } from "../view/known.ts";
@@ -25,7 +25,6 @@ export function Listing({ listed, none }: Props) {
     }),
     [listed],
   );
-  useEffect(() => setListed({ stash: listed, found, order: null }), [listed, found]);
   useEffect(() => endChoosing, []);
   if (listed.length === 0) return <Empty title={none} />;
   return (
