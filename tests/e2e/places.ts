@@ -19,8 +19,7 @@ export const plainPlaces: readonly string[] = [
   "/stash?print=chart",
   "/stash?set=new",
   "/stash?near=st-001",
-  "/stash?kind=paint&view=list",
-  ...["doubles", "unused", "many", "low"].map((tidy) => `/stash?tidy=${tidy}`),
+  ...["doubles", "many", "low"].map((tidy) => `/stash?tidy=${tidy}`),
 ];
 
 type Records = Pick<Workbook, "kits" | "stash" | "remakes">;

@@ -1,3 +1,4 @@
+import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
 import { canonicalJson } from "../../src/engine/workbook/index.ts";
 import { sampleBook } from "../unit/sample.ts";
@@ -47,8 +48,10 @@ test("several are chosen by keyboard, changed in one act and taken back by one u
   await page.keyboard.press("Shift+ArrowDown");
   await page.keyboard.press("Shift+ArrowDown");
   await expect(page.getByText("3 chosen")).toBeVisible();
+  expect((await new AxeBuilder({ page }).include("main").analyze()).violations).toEqual([]);
   await page.getByRole("button", { name: "Change…" }).press("Enter");
   const dialog = page.getByRole("dialog");
+  expect((await new AxeBuilder({ page }).include("dialog[open]").analyze()).violations).toEqual([]);
   await dialog.getByRole("textbox", { name: "Tags to put on all" }).fill("sea");
   await page.keyboard.press("Tab");
   await dialog.getByRole("button", { name: "Change 3 things" }).press("Enter");
