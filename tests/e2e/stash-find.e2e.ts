@@ -51,6 +51,7 @@ test("several are chosen by keyboard, changed in one act and taken back by one u
   expect((await new AxeBuilder({ page }).include("main").analyze()).violations).toEqual([]);
   await page.getByRole("button", { name: "Change…" }).press("Enter");
   const dialog = page.getByRole("dialog");
+  await expect(dialog).toBeVisible();
   expect((await new AxeBuilder({ page }).include("dialog[open]").analyze()).violations).toEqual([]);
   await dialog.getByRole("textbox", { name: "Tags to put on all" }).fill("sea");
   await page.keyboard.press("Tab");
