@@ -12,7 +12,7 @@ const places = [
   { at: "/kits/sp-2026-02/worth", title: "Slow thaw - Kits - Understudy", shows: "Against each tier" },
   { at: "/kits/sp-2026-02/worth?market=jp", title: "Slow thaw - Kits - Understudy", shows: "In Japan" },
   { at: "/stash", title: "Stash - Understudy", shows: "Search the stash" },
-  { at: "/stash?view=list", title: "Stash - Understudy", shows: "Gouache, fern shade" },
+  { at: "/stash?view=list", title: "Stash - Understudy", shows: "Acrylic, bottle green" },
   { at: "/stash/st-001", title: "Stash - Understudy", shows: "Gouache, fern shade" },
   { at: "/remakes", title: "Remakes - Understudy", shows: "Take up a kit" },
   {

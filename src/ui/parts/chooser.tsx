@@ -56,6 +56,7 @@ export function Chooser({ value, options, onValue, takesNew = false, limit = 50,
       onValue(list[index]?.value ?? null);
     },
     onClose: () => setDraft(null),
+    keepsText: takesNew,
   });
   const same = options.find((option) => foldWords(option.label) === foldWords(text));
   const leave = () => {

@@ -1,6 +1,12 @@
 import { type KeyboardEvent, useId, useState } from "react";
 
-type Options = Readonly<{ count: number; onPick: (index: number) => void; onClose?: () => void }>;
+type Options = Readonly<{
+  count: number;
+  onPick: (index: number) => void;
+  onClose?: () => void;
+  /** Escape closes the list alone: what was typed is worth keeping. */
+  keepsText?: boolean;
+}>;
 
 /** The index a key moves to, round the ends; null for a key that moves nothing. */
 function movedTo(key: string, active: number, count: number): number | null {
@@ -17,14 +23,17 @@ function movedTo(key: string, active: number, count: number): number | null {
  * keys move through the list, Enter takes, Escape closes.
  * @see WAI-ARIA Authoring Practices, Combobox Pattern, "list autocomplete with manual selection"
  */
-export function useCombobox({ count, onPick, onClose }: Options) {
+export function useCombobox({ count, onPick, onClose, keepsText = false }: Options) {
   const listId = useId();
   const [open, setOpen] = useState(false);
   const [active, setActive] = useState(-1);
   const optionId = (index: number) => `${listId}-${index}`;
-  const close = () => {
+  const hide = () => {
     setOpen(false);
     setActive(-1);
+  };
+  const close = () => {
+    hide();
     onClose?.();
   };
   const pick = (index: number) => {
@@ -48,7 +57,8 @@ export function useCombobox({ count, onPick, onClose }: Options) {
     } else if (event.key === "Escape" && open) {
       event.preventDefault();
       event.stopPropagation(); // an enclosing dialog stays open
-      close();
+      if (keepsText) hide();
+      else close();
     }
   };
   return {

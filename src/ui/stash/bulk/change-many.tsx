@@ -19,6 +19,7 @@ import { bulkWords as words } from "../../words/bulk.ts";
 import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
 import { supplyWords } from "../../words/supply.ts";
+import { chooseNone } from "../choosing.ts";
 import {
   type BulkEdit,
   bulkEdits,
@@ -42,7 +43,7 @@ export function ChangeMany({ items, onClose }: Props) {
   const touched = new Set(edits.map(({ item }) => item)).size;
   const change = () => {
     onClose();
-    void doAct(editStashItems(edits));
+    void doAct(editStashItems(edits)).then((done) => done && chooseNone());
   };
   const part = {
     items,

@@ -58,7 +58,10 @@ export function Differing({ family, difference: { field, options }, chosen, onCh
       value={String(chosen)}
       options={options.map(({ value }, at) => ({
         value: String(at),
-        label: valueText(family, field, value),
+        label:
+          field === "owned"
+            ? words.counts[at === 0 ? "all" : "once"](format.count(Number(value)))
+            : valueText(family, field, value),
       }))}
       onValue={(picked) => onChosen(Number(picked))}
     />

@@ -34,6 +34,9 @@ const united: ReadonlySet<string> = new Set([
   "state",
 ]);
 
+/** What a list's row went by when it was brought in: nobody's business but the next list's. */
+const unasked: ReadonlySet<string> = new Set(["importKey"]);
+
 /** How much is known of a thing: more fields, more parts in remakes. */
 const fullness = (item: StashItem, parts: ReadonlyMap<string, number>): number =>
   Object.values(item).filter(isGiven).length +
@@ -64,13 +67,27 @@ const namesIn = (records: readonly object[]): readonly string[] => [
 
 const traitsOf = ({ supply }: StashItem): Readonly<Record<string, unknown>> => supply.traits ?? {};
 
+const owns = (items: readonly StashItem[], field: "owned" | "sheetsLeft") =>
+  items.map((item) => stockOf(item, field));
+const sumOf = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);
+
+/** Whether each is a thing of its own, to be added up, or all are one that was written down more than once. */
+function countDifference(items: readonly StashItem[]): readonly Difference[] {
+  const [first] = items;
+  const counts = owns(items, "owned");
+  const [all, most] = [sumOf(counts), Math.max(...counts)];
+  if (!first || all === most) return [];
+  return [{ field: "owned", options: [all, most].map((value) => ({ value, of: first })) }];
+}
+
 /** Every field that the things differ in, the first option being the one that wins unless another is chosen. */
 export function differences(items: readonly StashItem[]): readonly Difference[] {
   const supplyFields = namesIn(items.map(({ supply }) => supply)).filter(
     (name) => name !== "traits" && name !== "family",
   );
-  const ownFields = namesIn(items).filter((name) => !united.has(name));
+  const ownFields = namesIn(items).filter((name) => !united.has(name) && !unasked.has(name));
   return [
+    ...countDifference(items),
     ...supplyFields.flatMap((name) => differenceIn(items, name, ({ supply }) => own(supply, name))),
     ...namesIn(items.map(traitsOf)).flatMap((name) =>
       differenceIn(items, `traits.${name}`, (item) => own(traitsOf(item), name)),
@@ -131,9 +148,10 @@ const bestState = (items: readonly StashItem[]): StashItem["state"] =>
     items.some((item) => (item.state ?? "ok") === state),
   );
 
-/** Stock added up, left out where it is what a field left out stands for. */
-function stockFields(items: readonly StashItem[]) {
-  const total = (field: "owned" | "sheetsLeft") => items.reduce((sum, item) => sum + stockOf(item, field), 0);
+/** Stock added up, or counted once; left out where it is what a field left out stands for. */
+function stockFields(items: readonly StashItem[], isOne: boolean) {
+  const total = (field: "owned" | "sheetsLeft") =>
+    isOne ? Math.max(...owns(items, field)) : sumOf(owns(items, field));
   const [owned, sheets] = [total("owned"), total("sheetsLeft")];
   const countsSheets =
     items.some((item) => item.sheetsLeft !== undefined && item.sheetsLeft !== null) || sheets > 0;
@@ -141,7 +159,7 @@ function stockFields(items: readonly StashItem[]) {
 }
 
 /**
- * Several things as one: stock added up, photos, tags, twins and notes united, the earliest day it was got, fine if any
+ * Several things as one: stock added up unless it is chosen to be counted once, photos, tags, twins and notes united, the earliest day it was got, fine if any
  * is; of every other field the value chosen, else that of the fullest. Its id is that of the first.
  * @param items the one kept first; of one family
  */
@@ -159,7 +177,7 @@ export function mergedItem(items: readonly [StashItem, ...StashItem[]], choices:
     ...gathered(items, choices, others, own),
     id: kept.id,
     supply: mergedSupply(items, choices, kept),
-    ...stockFields(items),
+    ...stockFields(items, choices.get("owned") === 1),
     ...(state && state !== "ok" && { state }),
     ...(acquired && { acquired }),
     ...(notes.length > 0 && { note: notes.join("\n") }),

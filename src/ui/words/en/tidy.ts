@@ -30,6 +30,10 @@ export const tidyWords = {
   groups: (count: string, isOne: boolean) => (isOne ? "1 group" : `${count} groups`),
   moreGroups: (count: string) => `Show more (${count} left)`,
   owned: (count: string) => `have ${count}`,
+  counts: {
+    all: (count: string) => `${count}, added up`,
+    once: (count: string) => `${count}, one thing written down twice`,
+  },
 
   whys: {
     gtin: "the same bar code",
@@ -39,6 +43,7 @@ export const tidyWords = {
   },
   nearlyApart: (apart: string) => `nearly the same name, of one maker's line, ${apart} apart in colour`,
   fields: {
+    owned: "How many",
     name: "Name",
     maker: "Maker",
     line: "Line",
@@ -55,8 +60,7 @@ export const tidyWords = {
   },
   yes: "yes",
   no: "no",
-  mergeText:
-    "How many there are is added up; photos, tags, twins and notes are put together, and remakes go on with the one.",
+  mergeText: "Photos, tags, twins and notes are put together, and remakes go on with the one.",
   otherKinds:
     "They are of different kinds, so they cannot be one. Put the kind right first, or keep them apart.",
   merge: (count: number) => (count === 2 ? "Make one of the two" : `Make one of all ${count}`),

@@ -32,6 +32,10 @@ export const tidyWords: typeof en = {
   groups: (count, isOne) => (isOne ? "1 grupp" : `${count} grupper`),
   moreGroups: (count) => `Visa fler (${count} kvar)`,
   owned: (count) => `har ${count}`,
+  counts: {
+    all: (count) => `${count}, hopräknat`,
+    once: (count) => `${count}, en sak som skrevs upp två gånger`,
+  },
 
   whys: {
     gtin: "samma streckkod",
@@ -41,6 +45,7 @@ export const tidyWords: typeof en = {
   },
   nearlyApart: (apart) => `nästan samma namn, i en tillverkares serie, ${apart} ifrån varandra i färg`,
   fields: {
+    owned: "Hur många",
     name: "Namn",
     maker: "Tillverkare",
     line: "Serie",
@@ -57,8 +62,7 @@ export const tidyWords: typeof en = {
   },
   yes: "ja",
   no: "nej",
-  mergeText:
-    "Antalen läggs ihop; foton, etiketter, tvillingar och anteckningar samlas, och omtagen går vidare med den enda.",
+  mergeText: "Foton, etiketter, tvillingar och anteckningar samlas, och omtagen går vidare med den enda.",
   otherKinds: "De är av olika sort och kan inte vara en. Rätta sorten först, eller håll isär dem.",
   merge: (count) => (count === 2 ? "Gör en av de två" : `Gör en av alla ${count}`),
   mergeNamed: (name) => `Gör en av ${name} och dubbletterna`,
