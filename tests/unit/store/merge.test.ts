@@ -93,7 +93,7 @@ describe("several things made one", () => {
       supply: { family: "paint", name: "moss", maker: "Torrin", traits: { ml: 15 } },
       place: "box",
     };
-    expect(differences([a, b]).map(({ field }) => field)).toEqual(["name", "traits.ml", "place"]);
+    expect(differences([a, b]).map(({ field }) => field)).toEqual(["owned", "name", "traits.ml", "place"]);
     expect(mergedItem([a, b], new Map())).toMatchObject({
       supply: { name: "Moss", maker: "Torrin", traits: { ml: 5 } },
       place: "tin",
@@ -107,6 +107,8 @@ describe("several things made one", () => {
       ]),
     );
     expect(chosen).toMatchObject({ supply: { name: "Moss", traits: { ml: 15 } }, place: "box" });
+    // One thing that was written down twice is counted once.
+    expect(mergedItem([a, b], new Map([["owned", 1]])).owned ?? 1).toBe(1);
   });
 
   it("joins two shares of what is one now, and names it once beside a remake", () => {

@@ -1,6 +1,6 @@
 import type { Colour } from "../../colour/index.ts";
 import { parseColour } from "../../colour/index.ts";
-import { hexOfWord } from "../../supply/index.ts";
+import { guessedHex } from "../../supply/index.ts";
 import { type Cell, cellText } from "../table.ts";
 import type { IntakeWords } from "../words/index.ts";
 import { doubtful, type Said, sure, unread } from "./said.ts";
@@ -40,7 +40,7 @@ export function readFigures(text: string): Colour | null {
 
 /** A name with the colour it brings to mind, which nobody's word is behind: it has no `from`. */
 export function namedColour(name: string): Colour {
-  const hex = hexOfWord(name);
+  const hex = guessedHex(name);
   return hex ? { name, hex } : { name };
 }
 
@@ -50,7 +50,7 @@ export function readHexCell(cell: Cell, words: IntakeWords): Said<Colour> {
   const text = cellText(cell);
   const colour = readFigures(text);
   if (colour) return sure(colour);
-  return hexOfWord(text) ? sure(namedColour(text)) : unread(words.unread(text));
+  return guessedHex(text) ? sure(namedColour(text)) : unread(words.unread(text));
 }
 
 /** A column of names; figures in it are taken as such. */

@@ -155,6 +155,21 @@ function middleOf(atoms: readonly Atom[]): Lab {
   return inLch(60, warm || cool ? 6 : 0, cool ? 250 : 70);
 }
 
+/**
+ * The colour of a name that is one colour with words of tone before it, every word of it understood: "deep plum",
+ * "pale grey-green". Null for anything else, such as two colours side by side.
+ */
+export function tonedColour(name: string): Lab | null {
+  const words = name
+    .split(/\s+/)
+    .map(foldText)
+    .filter((word) => word !== "");
+  const { atoms, point, words: known } = sayingOf(words);
+  const hues = atoms.filter(({ kind }) => kind === "hue").length + (point ? 1 : 0);
+  if (words.length < 2 || known.length !== words.length || hues !== 1) return null;
+  return toned(point ?? middleOf(atoms), atoms, point !== null);
+}
+
 /** Words such as "light" speak of colour only beside one that names it: alone they may be part of any name. */
 const namesColour = ({ atoms, point }: Said): boolean =>
   point !== null || atoms.some(({ kind }) => ["hue", "grey", "white", "black"].includes(kind));

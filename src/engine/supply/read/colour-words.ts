@@ -1,4 +1,3 @@
-import type { Colour } from "../../colour/index.ts";
 import { pigmentWords } from "./pigment-words.ts";
 import { swedishColours } from "./words/sv-colours.ts";
 
@@ -120,16 +119,3 @@ const plainForms: ReadonlyMap<string, string> = new Map(
 
 /** A colour word in the form that a name has: "mossgröna" is "mossgrön". */
 export const plainColour = (words: string): string => plainForms.get(folded(words)) ?? words;
-
-/**
- * Whether a colour is the one its name brings to mind, and nobody gave it: a guess, to be put right by who has
- * the thing at hand.
- */
-export const isGuessedColour = (colour: Colour | null | undefined): boolean =>
-  !!colour?.name && !!colour.hex && !colour.from && !colour.lab && hexOfWord(colour.name) === colour.hex;
-
-/**
- * How far (ΔE00) the colour of a thing may lie from the one its name brings to mind. Ours, no source: between tables of
- * colour words the same word mostly differs by 5 to 15.
- */
-export const guessSpread = 15;

@@ -1,5 +1,6 @@
 import type { Family } from "../traits.ts";
-import { hexOfWord, plainColour } from "./colour-words.ts";
+import { plainColour } from "./colour-words.ts";
+import { guessedHex } from "./guessed.ts";
 import type { Found } from "./piece.ts";
 import type { Run } from "./rest.ts";
 import type { Voice } from "./voice.ts";
@@ -45,7 +46,7 @@ function knownIn(run: Run): Run | null {
       const [from, last] = [words[first], words[first + length - 1]];
       if (!from || !last) continue;
       const stretch = part(run, from.index, last.index + last[0].length);
-      if (hexOfWord(stretch.text)) return stretch;
+      if (guessedHex(stretch.text)) return stretch;
     }
   return null;
 }
@@ -94,7 +95,7 @@ function colourIn(run: Run, where: Where): Run | null {
   return known && !(named.start <= known.start && known.end <= named.end) ? known : named;
 }
 
-const isKnown = (run: Run): boolean => hexOfWord(run.text) !== null;
+const isKnown = (run: Run): boolean => guessedHex(run.text) !== null;
 
 /**
  * The colour words of a line, out of what nothing else has read.

@@ -10,8 +10,9 @@
  *          guessed, the colour a name brings to mind, and it can be told from a given one (`isGuessedColour`).
  */
 export { type ColourPhrase, readColourPhrase } from "./colour-phrase.ts";
-export { guessSpread, hexOfWord, isGuessedColour } from "./colour-words.ts";
+export { hexOfWord } from "./colour-words.ts";
 export type { KnownNames } from "./draft.ts";
+export { guessedHex, guessSpread, isGuessedColour } from "./guessed.ts";
 export { type LineReading, readLine } from "./line.ts";
 export { readLines } from "./lines.ts";
 export type { Piece } from "./piece.ts";

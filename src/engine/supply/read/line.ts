@@ -3,8 +3,8 @@ import { type Supply, SupplySchema } from "../schema.ts";
 import { type Family, traitsByFamily } from "../traits.ts";
 import { withoutBullet } from "./bullet.ts";
 import { hasColour } from "./colour.ts";
-import { hexOfWord } from "./colour-words.ts";
 import { type Draft, type KnownNames, leftIn, readPieces } from "./draft.ts";
+import { guessedHex } from "./guessed.ts";
 import { composeName, spokenName } from "./name.ts";
 import { type Found, isList, type Piece } from "./piece.ts";
 import { isPrice, type WrittenPrice } from "./price.ts";
@@ -55,7 +55,7 @@ const traitsOf = (values: ReadonlyMap<string, unknown>): ReadonlyMap<string, unk
 function colourOf(values: ReadonlyMap<string, unknown>): Readonly<Record<string, unknown>> | null {
   const name = values.get("colour");
   const typed = values.get("colour.hex");
-  const guessed = typeof name === "string" ? hexOfWord(name) : null;
+  const guessed = typeof name === "string" ? guessedHex(name) : null;
   if (!name && !typed) return null;
   return {
     ...(name ? { name } : {}),
