@@ -17,9 +17,9 @@ const server = await createServer({
   optimizeDeps: { noDiscovery: true },
   server: { middlewareMode: true },
 });
-const files = await server.ssrLoadModule("/src/work/out/list-file.ts");
+const files = await server.ssrLoadModule("/src/workers/out/list-file.ts");
 const intake = await server.ssrLoadModule("/src/engine/intake/index.ts");
-const reader = await server.ssrLoadModule("/src/work/session.ts");
+const reader = await server.ssrLoadModule("/src/workers/session.ts");
 
 const stash = [
   ...JSON.parse(readFileSync("fixtures/lists/odd-stash.json", "utf8")),

@@ -1,4 +1,4 @@
-import { createChartSession } from "../../src/work/chart/session.ts";
+import { createChartSession } from "../../src/workers/chart/session.ts";
 import { cameraOf, photograph } from "../unit/colour/chart-scene.ts";
 import { sceneOf } from "../unit/colour/chart-scenes.ts";
 import { timed } from "./timing.ts";

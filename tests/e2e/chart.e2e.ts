@@ -3,7 +3,7 @@ import type { Locator, Page } from "@playwright/test";
 import type { StashItem } from "../../src/engine/supply/index.ts";
 import { corners, missOf, phone } from "../unit/colour/chart-phone.ts";
 import { quantile } from "../unit/colour/chart-read.ts";
-import { hugePng } from "../unit/work/odd-photos.ts";
+import { hugePng } from "../unit/workers/odd-photos.ts";
 import { bookIn, picturesIn, rowsIn } from "./kept/rows.ts";
 import { open } from "./places.ts";
 import { expect, test } from "./with-sample.ts";

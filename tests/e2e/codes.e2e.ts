@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
-import { drawnCode } from "../unit/work/drawn-code.ts";
+import { drawnCode } from "../unit/workers/drawn-code.ts";
 import { bookIn, rowsIn } from "./kept/rows.ts";
 import { open } from "./places.ts";
 import { expect, test, watch } from "./watched.ts";

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { xlsxOf } from "../unit/work/zipped.ts";
+import { xlsxOf } from "../unit/workers/zipped.ts";
 import { bookIn, rowsIn } from "./kept/rows.ts";
 import { seenIn, spyOnTransactions } from "./kept/spies.ts";
 import { lostIn } from "./lost.ts";

@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Cell, cleanText, fields, guessMapping, understand } from "../../src/engine/intake/index.ts";
 import { StashItemSchema } from "../../src/engine/supply/index.ts";
-import { csvLine } from "../../src/work/csv.ts";
-import { decodeText } from "../../src/work/file/decode.ts";
-import { readFile } from "../../src/work/file/read-file.ts";
-import { readText } from "../../src/work/file/text.ts";
+import { csvLine } from "../../src/workers/csv.ts";
+import { decodeText } from "../../src/workers/file/decode.ts";
+import { readFile } from "../../src/workers/file/read-file.ts";
+import { readText } from "../../src/workers/file/text.ts";
 import { around } from "../unit/intake/around.ts";
 
 const words = [

@@ -2,9 +2,9 @@ import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { saidBy } from "../../src/engine/intake/index.ts";
 import type { StashItem } from "../../src/engine/supply/index.ts";
-import { listKinds } from "../../src/work/out/kinds.ts";
-import { listFile } from "../../src/work/out/list-file.ts";
-import { createSession } from "../../src/work/session.ts";
+import { listKinds } from "../../src/workers/out/kinds.ts";
+import { listFile } from "../../src/workers/out/list-file.ts";
+import { createSession } from "../../src/workers/session.ts";
 import fc from "../chance.ts";
 import { around } from "../unit/intake/around.ts";
 

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import drawn from "../../fixtures/reference/bar-codes.json" with { type: "json" };
 import published from "../../fixtures/reference/gtin.json" with { type: "json" };
 import { gtinCheckDigit } from "../../src/engine/supply/index.ts";
-import { readBarCode } from "../../src/work/bar-code/read.ts";
+import { readBarCode } from "../../src/workers/bar-code/read.ts";
 import fc from "../chance.ts";
-import { drawnCode, modulesOf, type Taken } from "../unit/work/drawn-code.ts";
+import { drawnCode, modulesOf, type Taken } from "../unit/workers/drawn-code.ts";
 
 const whole = (body: string) => body + gtinCheckDigit(body);
 const straight: Taken = { width: 300, height: 40, module: 2.4 };

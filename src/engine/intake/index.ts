@@ -9,7 +9,7 @@
  *          key, so that the same list brought in again adds nothing twice.
  * Sources  ISO 8601 (days), ISO 4217 (currencies), GS1 (check digits), FNV-1a (keys); what columns are headed by is
  *          common practice, no source.
- * Not here Bytes into tables: `src/work`. What a line of text means: `supply/read`.
+ * Not here Bytes into tables: `src/workers`. What a line of text means: `supply/read`.
  */
 export { readColourSet, type SetColour } from "./colour-set.ts";
 export { type Field, fields, type Mapping, manyTimes } from "./fields.ts";

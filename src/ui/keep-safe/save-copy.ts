@@ -26,7 +26,7 @@ async function picturesHere(sums: readonly string[]): Promise<readonly Picture[]
 /** The archive of a notebook with its photos; null where it cannot be made just now. */
 async function packed({ text }: BackupFile, pictures: readonly Picture[], at: string) {
   try {
-    const { startPhotos } = await import("../../work/index.ts");
+    const { startPhotos } = await import("../../workers/index.ts");
     const photos = startPhotos();
     const made = await photos.packCopy(text, pictures, at);
     photos.stop();

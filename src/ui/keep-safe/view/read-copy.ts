@@ -57,7 +57,7 @@ async function isArchive(file: ChosenFile): Promise<boolean> {
 }
 
 async function readArchive(bytes: ArrayBuffer): Promise<CopyIn> {
-  const { startPhotos } = await import("../../../work/index.ts");
+  const { startPhotos } = await import("../../../workers/index.ts");
   const photos = startPhotos();
   const read = await photos.readCopy(bytes);
   photos.stop();

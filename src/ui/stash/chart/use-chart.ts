@@ -2,7 +2,7 @@ import { startTransition, useEffect, useRef, useState } from "react";
 import type { ChartReading, Point } from "../../../engine/colour/index.ts";
 import type { Fault } from "../../../engine/record/index.ts";
 import { language } from "../../../store/index.ts";
-import { type ChartReader, type PhotoFault, photoCaps, startChartReader } from "../../../work/index.ts";
+import { type ChartReader, type PhotoFault, photoCaps, startChartReader } from "../../../workers/index.ts";
 import { asked, firstMarks, type Marks, type Size } from "./view/marks.ts";
 
 /** Why a file is not read: what speaks against it as a photo, or that it is gone since it was chosen. */

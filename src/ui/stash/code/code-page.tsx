@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import { useBook } from "../../../store/index.ts";
-import { type PhotoFault, photoCaps, startPhotos } from "../../../work/index.ts";
+import { type PhotoFault, photoCaps, startPhotos } from "../../../workers/index.ts";
 import { go, useAddressValue } from "../../app/navigate.ts";
 import { hasKeys } from "../../parts/has-keys.ts";
 import { Acts, Button, ButtonLink, Field, FilePick, Page } from "../../parts/index.ts";

@@ -1,5 +1,5 @@
 import { type RefObject, useCallback, useEffect, useRef, useState } from "react";
-import { startPhotos } from "../../../work/index.ts";
+import { startPhotos } from "../../../workers/index.ts";
 
 /** Why there is no picture. */
 export type CameraFault = "noCamera" | "denied" | "busy";

@@ -18,7 +18,7 @@ import {
   type Summary,
   startReader,
   type TableReader,
-} from "../../../work/index.ts";
+} from "../../../workers/index.ts";
 import { saveFile } from "../../app/save-file.ts";
 import { today } from "../../kits/today.ts";
 import { knownNames } from "../../kits/view/entry.ts";

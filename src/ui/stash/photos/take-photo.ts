@@ -1,6 +1,6 @@
 import type { StashItem } from "../../../engine/supply/index.ts";
 import { addItemPhoto, hasRoomFor, newId, pictureOf, useBook } from "../../../store/index.ts";
-import { type PhotoFault, photoCaps, startPhotos } from "../../../work/index.ts";
+import { type PhotoFault, photoCaps, startPhotos } from "../../../workers/index.ts";
 import { doAct } from "../../app/do-act.ts";
 import { notify } from "../../parts/index.ts";
 import { photoWords as words } from "../../words/photos.ts";

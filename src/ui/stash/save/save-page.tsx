@@ -1,4 +1,4 @@
-import { type ListKind, listKinds } from "../../../work/index.ts";
+import { type ListKind, listKinds } from "../../../workers/index.ts";
 import { withAddressValue } from "../../app/navigate.ts";
 import { Acts, Button, ButtonLink, Page, Section } from "../../parts/index.ts";
 import { words as common } from "../../words/index.ts";

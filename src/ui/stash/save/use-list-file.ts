@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { NotHeld } from "../../../engine/intake/index.ts";
 import type { StashItem } from "../../../engine/supply/index.ts";
 import { language } from "../../../store/index.ts";
-import { type ListKind, startReader, type TableReader } from "../../../work/index.ts";
+import { type ListKind, startReader, type TableReader } from "../../../workers/index.ts";
 import { saveFile } from "../../app/save-file.ts";
 import { today } from "../../kits/today.ts";
 import { format } from "../../words/index.ts";

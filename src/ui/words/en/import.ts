@@ -1,5 +1,5 @@
 import type { Field } from "../../../engine/intake/index.ts";
-import type { Delimiter, FileFault } from "../../../work/index.ts";
+import type { Delimiter, FileFault } from "../../../workers/index.ts";
 import { listed } from "./say.ts";
 
 const rows = (count: string, isOne: boolean): string => (isOne ? "1 row" : `${count} rows`);

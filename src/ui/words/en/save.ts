@@ -1,4 +1,4 @@
-import type { ListKind } from "../../../work/index.ts";
+import type { ListKind } from "../../../workers/index.ts";
 
 const things = (count: string, isOne: boolean): string => (isOne ? "1 thing" : `${count} things`);
 

@@ -1,5 +1,5 @@
 import { type Corners, type Lab, type Point, swatchOutlines } from "../../../../engine/colour/index.ts";
-import type { ChartMarks } from "../../../../work/index.ts";
+import type { ChartMarks } from "../../../../workers/index.ts";
 
 /** A photo's size in pixels, the right way up; all places are in these pixels. */
 export type Size = Readonly<{ width: number; height: number }>;

@@ -1,7 +1,7 @@
 import { type Field, fields, type Mapping, manyTimes } from "../../../../engine/intake/index.ts";
 import { currencyCodes } from "../../../../engine/money/index.ts";
 import { type Family, families } from "../../../../engine/supply/index.ts";
-import { type Delimiter, delimiters } from "../../../../work/index.ts";
+import { type Delimiter, delimiters } from "../../../../workers/index.ts";
 import { importWords as words } from "../../../words/import.ts";
 import { format } from "../../../words/index.ts";
 import { supplyWords } from "../../../words/supply.ts";

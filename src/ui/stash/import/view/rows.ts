@@ -1,6 +1,6 @@
 import type { Draft } from "../../../../engine/intake/index.ts";
 import type { Supply } from "../../../../engine/supply/index.ts";
-import type { Shown } from "../../../../work/index.ts";
+import type { Shown } from "../../../../workers/index.ts";
 import { importWords as words } from "../../../words/import.ts";
 import { format } from "../../../words/index.ts";
 import { stashWords } from "../../../words/stash.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { guessMapping, understand } from "../../../src/engine/intake/index.ts";
-import { readFile } from "../../../src/work/file/read-file.ts";
+import { readFile } from "../../../src/workers/file/read-file.ts";
 import { around } from "../intake/around.ts";
 
 // Source: written by LibreOffice 7.4 out of libreoffice.fods, with figures, days and sums as a Swedish office program

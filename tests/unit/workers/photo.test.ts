@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { bareJpeg, isBareJpeg, jpegOf, jpegSize } from "../../../src/work/photo/jpeg.ts";
-import { lookAt } from "../../../src/work/photo/look.ts";
+import { bareJpeg, isBareJpeg, jpegOf, jpegSize } from "../../../src/workers/photo/jpeg.ts";
+import { lookAt } from "../../../src/workers/photo/look.ts";
 import fc from "../../chance.ts";
 import { heic, hugePng, pngOf } from "./odd-photos.ts";
 

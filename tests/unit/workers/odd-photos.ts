@@ -1,4 +1,4 @@
-import { crc32 } from "../../../src/work/file/crc32.ts";
+import { crc32 } from "../../../src/workers/file/crc32.ts";
 
 /** A PNG's chunk after W3C PNG, third edition, 5.3. */
 function chunk(kind: string, data: readonly number[]): readonly number[] {

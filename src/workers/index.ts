@@ -1,5 +1,5 @@
 /**
- * Work: long jobs off the page's thread. One module worker reads files into tables, and tables into drafts, by the
+ * Workers: long jobs off the page's thread. One module worker reads files into tables, and tables into drafts, by the
  * engine; another draws photos anew; a third reads the colours of a swatch chart from a photo. The page asks, shows
  * what is said, and ends them when they are no longer wanted.
  *

@@ -6,9 +6,9 @@ import { type Draft, notHeld, ownList, saidBy } from "../../../src/engine/intake
 import type { Language } from "../../../src/engine/record/index.ts";
 import type { StashItem } from "../../../src/engine/supply/index.ts";
 import { readWorkbook } from "../../../src/engine/workbook/index.ts";
-import { type ListKind, listKinds } from "../../../src/work/out/kinds.ts";
-import { listFile } from "../../../src/work/out/list-file.ts";
-import { createSession } from "../../../src/work/session.ts";
+import { type ListKind, listKinds } from "../../../src/workers/out/kinds.ts";
+import { listFile } from "../../../src/workers/out/list-file.ts";
+import { createSession } from "../../../src/workers/session.ts";
 import { around } from "../intake/around.ts";
 
 const sample = (): readonly StashItem[] => {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { decodeText } from "../../../src/work/file/decode.ts";
-import { guessDelimiter, readText } from "../../../src/work/file/text.ts";
+import { decodeText } from "../../../src/workers/file/decode.ts";
+import { guessDelimiter, readText } from "../../../src/workers/file/text.ts";
 
 const rowsOf = (text: string) => readText(text, "list").table.rows;
 const published = JSON.parse(readFileSync("fixtures/reference/csv.json", "utf8"));

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { crc32 } from "../../../src/work/file/crc32.ts";
-import type { FileFault } from "../../../src/work/file/fault.ts";
-import { readFile } from "../../../src/work/file/read-file.ts";
+import { crc32 } from "../../../src/workers/file/crc32.ts";
+import type { FileFault } from "../../../src/workers/file/fault.ts";
+import { readFile } from "../../../src/workers/file/read-file.ts";
 import { sampleBook } from "../sample.ts";
 import { odsOf, textCell, xlsxOf, zipOf } from "./zipped.ts";
 

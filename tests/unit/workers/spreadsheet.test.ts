@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import xlsx from "@e965/xlsx";
 import { describe, expect, it } from "vitest";
 import { type Cell, guessMapping, type Table, understand } from "../../../src/engine/intake/index.ts";
-import { readFile } from "../../../src/work/file/read-file.ts";
+import { readFile } from "../../../src/workers/file/read-file.ts";
 import { around } from "../intake/around.ts";
 
 const read = async (bytes: Uint8Array, name = "list"): Promise<readonly Table[]> => {

@@ -1,4 +1,4 @@
-import type { Greys } from "../../../src/work/bar-code/runs.ts";
+import type { Greys } from "../../../src/workers/bar-code/runs.ts";
 
 /*
  * Bar codes drawn after the patterns of GS1 General Specifications, section 5.2.1 (ISO/IEC 15420, tables 1 to 3): a 1 is a

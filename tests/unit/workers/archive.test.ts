@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { packCopy, readArchive } from "../../../src/work/archive/copy.ts";
-import { bareJpeg } from "../../../src/work/photo/jpeg.ts";
+import { packCopy, readArchive } from "../../../src/workers/archive/copy.ts";
+import { bareJpeg } from "../../../src/workers/photo/jpeg.ts";
 import fc from "../../chance.ts";
 import { type Made, zipOf } from "./zipped.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createSession } from "../../../src/work/session.ts";
+import { createSession } from "../../../src/workers/session.ts";
 import { around } from "../intake/around.ts";
 import { sampleBook } from "../sample.ts";
 
