@@ -1,10 +1,10 @@
 import { useBook } from "../../../store/index.ts";
-import { Acts, Button, ButtonLink, Fault, Page } from "../../parts/index.ts";
+import { Acts, Button, ButtonLink, Fault } from "../../parts/index.ts";
 import { chartWords as words } from "../../words/chart.ts";
-import { words as common, format } from "../../words/index.ts";
+import { format } from "../../words/index.ts";
 import { photoWords } from "../../words/photos.ts";
-import { stashWords } from "../../words/stash.ts";
 import { Arrived, Busy } from "../import/busy.tsx";
+import { OtherPage } from "../other-page.tsx";
 import styles from "./chart.module.css";
 import { Choose, PickPhoto } from "./choose.tsx";
 import { Mark } from "./mark.tsx";
@@ -16,20 +16,9 @@ import { useTop } from "./use-top.ts";
 export function ChartPage() {
   const chart = useChart();
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={{ name: "stash" }}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words}>
       <Step chart={chart} phase={chart.phase} />
-    </Page>
+    </OtherPage>
   );
 }
 

@@ -3,11 +3,10 @@ import { useBook } from "../../../store/index.ts";
 import { type PhotoFault, photoCaps, startPhotos } from "../../../workers/index.ts";
 import { go, useAddressValue } from "../../app/navigate.ts";
 import { hasKeys } from "../../parts/has-keys.ts";
-import { Acts, Button, ButtonLink, Field, FilePick, Page } from "../../parts/index.ts";
+import { Acts, Button, Field, FilePick } from "../../parts/index.ts";
 import { codeWords as words } from "../../words/codes.ts";
-import { words as common } from "../../words/index.ts";
 import { photoWords } from "../../words/photos.ts";
-import { stashWords } from "../../words/stash.ts";
+import { OtherPage } from "../other-page.tsx";
 import styles from "./code.module.css";
 import { lookUp } from "./look-up.ts";
 import { Outcome } from "./outcome.tsx";
@@ -67,18 +66,7 @@ export function CodePage() {
   };
   const trouble = said ?? camera.fault;
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={{ name: "stash" }}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words}>
       <div className={styles.ways}>
         <Field
           label={words.number}
@@ -116,6 +104,6 @@ export function CodePage() {
         )}
       </div>
       {asked !== null && <Outcome asked={asked} />}
-    </Page>
+    </OtherPage>
   );
 }

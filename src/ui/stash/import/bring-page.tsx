@@ -2,10 +2,10 @@ import { useEffect } from "react";
 import { useBook } from "../../../store/index.ts";
 import { undoLast } from "../../app/do-act.ts";
 import { saveFile } from "../../app/save-file.ts";
-import { Acts, Button, ButtonLink, Fault, notify, Page } from "../../parts/index.ts";
+import { Acts, Button, ButtonLink, Fault, notify } from "../../parts/index.ts";
 import { importWords as words } from "../../words/import.ts";
-import { words as common, format } from "../../words/index.ts";
-import { stashWords } from "../../words/stash.ts";
+import { format } from "../../words/index.ts";
+import { OtherPage } from "../other-page.tsx";
 import { Arrived, Busy } from "./busy.tsx";
 import { Choose, PickList } from "./choose.tsx";
 import styles from "./import.module.css";
@@ -22,20 +22,9 @@ export function BringPage() {
     if (text !== null) void bring.takeText(text);
   }, []);
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={{ name: "stash" }}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words}>
       <Step bring={bring} phase={bring.phase} />
-    </Page>
+    </OtherPage>
   );
 }
 

@@ -4,11 +4,11 @@ import { useBook } from "../../../store/index.ts";
 import { useAddressValue } from "../../app/navigate.ts";
 import { useAdding } from "../../app/use-adding.ts";
 import { Band } from "../../kits/band.tsx";
-import { Button, ButtonLink, type Column, Empty, Page, Section, Table } from "../../parts/index.ts";
+import { Button, type Column, Empty, Section, Table } from "../../parts/index.ts";
 import { offersIn } from "../../supply-form/index.ts";
-import { words as common, format } from "../../words/index.ts";
+import { format } from "../../words/index.ts";
 import { kinWords as words } from "../../words/kin.ts";
-import { stashWords } from "../../words/stash.ts";
+import { OtherPage } from "../other-page.tsx";
 import styles from "./kin.module.css";
 import { KinForm } from "./kin-form.tsx";
 import { NewKin } from "./new-kin.tsx";
@@ -32,18 +32,7 @@ export function KinPage() {
     </Button>
   );
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={{ name: "stash" }}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words}>
       {adding.asked > 0 && (
         <div className={styles.new}>
           <Band>
@@ -74,7 +63,7 @@ export function KinPage() {
           />
         </Section>
       )}
-    </Page>
+    </OtherPage>
   );
 }
 

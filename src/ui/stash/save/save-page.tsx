@@ -1,11 +1,10 @@
 import { type ListKind, listKinds } from "../../../workers/index.ts";
 import { withAddressValue } from "../../app/navigate.ts";
-import { Acts, Button, ButtonLink, Page, Section } from "../../parts/index.ts";
-import { words as common } from "../../words/index.ts";
+import { Acts, Button, ButtonLink, Section } from "../../parts/index.ts";
 import { printWords } from "../../words/print.ts";
 import { saveWords as words } from "../../words/save.ts";
-import { stashWords } from "../../words/stash.ts";
 import { otherOfThese } from "../item-link.tsx";
+import { OtherPage } from "../other-page.tsx";
 import { useThings } from "../print/use-things.ts";
 import { WhichThings } from "../print/which.tsx";
 import { NotInIt } from "./not-in-it.tsx";
@@ -18,18 +17,7 @@ export function SavePage() {
   const { items } = things;
   const { saving, save, lookAt } = useListFile();
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={withAddressValue("save", null)}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words} back={withAddressValue("save", null)}>
       <div className={styles.which}>
         <WhichThings things={things} />
       </div>
@@ -55,7 +43,7 @@ export function SavePage() {
           <ButtonLink to={otherOfThese("print", "chart")}>{printWords.chartAct}</ButtonLink>
         </Acts>
       </Section>
-    </Page>
+    </OtherPage>
   );
 }
 

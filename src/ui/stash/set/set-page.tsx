@@ -3,12 +3,12 @@ import { readColourSet } from "../../../engine/intake/index.ts";
 import { readLine } from "../../../engine/supply/index.ts";
 import { addStashItems, language, newId, useBook } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
-import { Acts, Button, ButtonLink, Field, FieldRow, Page } from "../../parts/index.ts";
+import { Acts, Button, Field, FieldRow } from "../../parts/index.ts";
 import { OfferedField, offersIn } from "../../supply-form/index.ts";
-import { words as common, format } from "../../words/index.ts";
+import { format } from "../../words/index.ts";
 import { setWords as words } from "../../words/set.ts";
-import { stashWords } from "../../words/stash.ts";
 import { AddPlace } from "../add-place.tsx";
+import { OtherPage } from "../other-page.tsx";
 import { factsText } from "../view/known.ts";
 import { newItems } from "../view/new-items.ts";
 import styles from "./set.module.css";
@@ -56,18 +56,7 @@ export function SetPage() {
     setTried(false);
   };
   return (
-    <Page
-      place={common.places.stash}
-      title={words.title}
-      lead={words.lead}
-      leadMore={words.leadMore}
-      note={words.note}
-      margin={
-        <ButtonLink kind="quiet" to={{ name: "stash" }}>
-          {stashWords.back}
-        </ButtonLink>
-      }
-    >
+    <OtherPage words={words}>
       <div className={styles.fields}>
         <Field
           label={words.what}
@@ -106,6 +95,6 @@ export function SetPage() {
           {fresh.length === 0 ? words.verbNone : words.verb(format.count(fresh.length), fresh.length === 1)}
         </Button>
       </Acts>
-    </Page>
+    </OtherPage>
   );
 }
