@@ -17,4 +17,5 @@ export * from "./rates.ts";
 export * from "./reference-rates.ts";
 export * from "./schema.ts";
 export * from "./share.ts";
+export * from "./signs.ts";
 export * from "./sum.ts";

@@ -1,31 +1,15 @@
-import { isCurrency, type Money } from "../../money/index.ts";
+import { currenciesOfSign, isCurrency, type Money } from "../../money/index.ts";
 import { type Cell, cellText } from "../table.ts";
 import type { IntakeWords } from "../words/index.ts";
 import { type DecimalSign, readFigure } from "./number.ts";
 import { doubtful, type Said, sure, unread } from "./said.ts";
 
-/** Signs that several currencies share: the first is taken unless the home's own is among them. */
-const signs: ReadonlyMap<string, readonly string[]> = new Map([
-  ["€", ["EUR"]],
-  ["£", ["GBP"]],
-  ["¥", ["JPY", "CNY"]],
-  ["₩", ["KRW"]],
-  ["₹", ["INR"]],
-  ["zł", ["PLN"]],
-  ["kč", ["CZK"]],
-  ["kr", ["SEK", "NOK", "DKK", "ISK"]],
-  ["kr.", ["SEK", "NOK", "DKK", "ISK"]],
-  [":-", ["SEK"]],
-  ["$", ["USD", "CAD", "AUD", "NZD", "HKD", "SGD", "MXN"]],
-  ["us$", ["USD"]],
-]);
-
 /** A currency named in text, with whether the text leaves no doubt of it; null where none is named. */
 export function readCurrency(text: string, home: string): Readonly<{ code: string; sure: boolean }> | null {
   const written = text.trim();
   if (isCurrency(written.toUpperCase())) return { code: written.toUpperCase(), sure: true };
-  const shared = signs.get(written.toLowerCase());
-  if (!shared) return null;
+  const shared = written === ":-" ? ["SEK"] : currenciesOfSign(written);
+  if (shared.length === 0) return null;
   if (shared.includes(home)) return { code: home, sure: true };
   return { code: shared[0] ?? home, sure: shared.length === 1 };
 }

@@ -1,4 +1,4 @@
-import { currencyCodes, type Money } from "../../../engine/money/index.ts";
+import { currenciesOfSign, currencyCodes, type Money } from "../../../engine/money/index.ts";
 import type { Evidence } from "../../../engine/price/index.ts";
 import type { WrittenPrice } from "../../../engine/supply/index.ts";
 import type { Workbook } from "../../../engine/workbook/index.ts";
@@ -7,18 +7,6 @@ import type { Workbook } from "../../../engine/workbook/index.ts";
 export const saidKinds = ["card", "shop", "list"] as const;
 export type SaidKind = (typeof saidKinds)[number];
 
-/** The currencies that a sign may stand for, as CLDR's locales use them. */
-const bySign: ReadonlyMap<string, readonly string[]> = new Map([
-  ["€", ["EUR"]],
-  ["£", ["GBP"]],
-  ["¥", ["JPY", "CNY"]],
-  ["₩", ["KRW"]],
-  ["₹", ["INR"]],
-  ["zł", ["PLN"]],
-  ["kr", ["SEK", "NOK", "DKK", "ISK"]],
-  ["$", ["USD", "CAD", "AUD", "NZD"]],
-]);
-
 const isCode = (sign: string): boolean => (currencyCodes as readonly string[]).includes(sign);
 
 /**
@@ -26,7 +14,7 @@ const isCode = (sign: string): boolean => (currencyCodes as readonly string[]).i
  * @returns one where there is no doubt; more where a person has to say
  */
 export function currenciesOf({ sign }: WrittenPrice, { markets, home }: Workbook): readonly string[] {
-  const meant = bySign.get(sign) ?? (isCode(sign) ? [sign] : []);
+  const meant = isCode(sign) ? [sign] : currenciesOfSign(sign);
   const rank = (code: string): number => {
     const own = (markets ?? []).filter(({ currency }) => currency === code);
     if (own.some(({ id }) => id === home?.market)) return 0;

@@ -1,3 +1,4 @@
+import { currenciesOfSign } from "../../../engine/money/index.ts";
 import { words } from "../../words/index.ts";
 import { fault, type Reading, value } from "./reading.ts";
 
@@ -98,18 +99,11 @@ export function readMoney(
   return readAmount(figures.replace(/^(\d+):(\d{2})$/, "$1.$2"), digits);
 }
 
-/** Signs that stand for one currency only: "kr" and "$" stand for several, and are not guessed at. */
-const ownSigns: ReadonlyMap<string, string> = new Map([
-  ["€", "EUR"],
-  ["£", "GBP"],
-  ["zł", "PLN"],
-  ["₩", "KRW"],
-  ["₹", "INR"],
-]);
-
 /** The currency that an amount names beside its figures ("5,40 €", "CHF 12"), where it is one of these. */
 export function currencyNamed(written: string, currencies: readonly string[]): string | null {
   const name = written.normalize("NFKC").replaceAll(/[\d\s.,:'’-]/g, "");
-  const code = ownSigns.get(name.toLowerCase()) ?? name.toUpperCase();
-  return currencies.includes(code) ? code : null;
+  const meant = currenciesOfSign(name);
+  // "kr" and "$" stand for several, and are not guessed at.
+  const code = meant.length === 1 ? meant[0] : name.toUpperCase();
+  return code !== undefined && currencies.includes(code) ? code : null;
 }
