@@ -3,7 +3,7 @@ import { currencyCodes } from "../../engine/money/index.ts";
 import type { ImportRule, Market } from "../../engine/worth/index.ts";
 import { editMarket, removeMarket, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { headingOf } from "../kits/focus-heading.ts";
+import { thenToHeading } from "../kits/focus-heading.ts";
 import { Acts, Button, Chooser, FieldRow } from "../parts/index.ts";
 import { KeptField, readNeeded } from "../supply-form/index.ts";
 import { marketsWords } from "../words/markets.ts";
@@ -22,13 +22,10 @@ export function MarketForm({ market, onGone }: Props) {
   const keep = (path: readonly string[], value: unknown) => void doAct(editMarket(market, path, value), null);
   const rules = market.import ?? [];
   const keepRules = (next: readonly ImportRule[]) => keep(["import"], next);
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
+  const remove = (event: MouseEvent<HTMLElement>) => {
     const shops = (book.shops ?? []).filter((shop) => shop.market === market.id).length;
     const told = words.removed(market.name, shops, pricesFound(book, { market: market.id }));
-    if (!(await doAct(removeMarket(book, market), told))) return;
-    onGone();
-    goOn();
+    return thenToHeading(event.currentTarget, () => doAct(removeMarket(book, market), told), onGone);
   };
   return (
     <div className={styles.form}>

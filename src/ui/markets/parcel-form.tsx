@@ -2,7 +2,7 @@ import type { MouseEvent } from "react";
 import type { Parcel } from "../../engine/worth/index.ts";
 import { editParcel, removeParcel, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { headingOf } from "../kits/focus-heading.ts";
+import { thenToHeading } from "../kits/focus-heading.ts";
 import { Acts, Button, DateField, FieldRow, Select } from "../parts/index.ts";
 import { KeptField, readText } from "../supply-form/index.ts";
 import { marketsWords } from "../words/markets.ts";
@@ -23,12 +23,8 @@ export function ParcelForm({ parcel, onGone }: Props) {
     ...markets.map(({ id, name }) => ({ value: id, label: name })),
   ];
   const keep = (path: readonly string[], value: unknown) => void doAct(editParcel(parcel, path, value), null);
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
-    if (!(await doAct(removeParcel(parcel), words.removed))) return;
-    onGone();
-    goOn();
-  };
+  const remove = (event: MouseEvent<HTMLElement>) =>
+    thenToHeading(event.currentTarget, () => doAct(removeParcel(parcel), words.removed), onGone);
   return (
     <div className={styles.form}>
       <FieldRow>

@@ -3,7 +3,7 @@ import { removeRates, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
 import { useAdding } from "../app/use-adding.ts";
 import { Band } from "../kits/band.tsx";
-import { headingOf } from "../kits/focus-heading.ts";
+import { thenToHeading } from "../kits/focus-heading.ts";
 import { today } from "../kits/today.ts";
 import { Button, type Column, Empty, Section, Table } from "../parts/index.ts";
 import { usePrinting } from "../parts/use-printing.ts";
@@ -59,10 +59,8 @@ const Notices = ({ texts }: Readonly<{ texts: readonly string[] }>) => (
   </div>
 );
 
-async function remove(row: RateRow, event: MouseEvent<HTMLElement>): Promise<void> {
-  const goOn = headingOf(event.currentTarget);
-  if (await doAct(removeRates(row.table), words.removed(row.date))) goOn();
-}
+const remove = (row: RateRow, event: MouseEvent<HTMLElement>): Promise<void> =>
+  thenToHeading(event.currentTarget, () => doAct(removeRates(row.table), words.removed(row.date)));
 
 const columns: readonly Column<RateRow>[] = [
   { key: "date", head: words.date, names: true, cell: ({ date }) => date, width: "16%" },

@@ -2,7 +2,7 @@ import type { MouseEvent } from "react";
 import type { Shop } from "../../engine/price/index.ts";
 import { editShop, removeShop, useBook } from "../../store/index.ts";
 import { doAct } from "../app/do-act.ts";
-import { headingOf } from "../kits/focus-heading.ts";
+import { thenToHeading } from "../kits/focus-heading.ts";
 import { Acts, Button, FieldRow, Select } from "../parts/index.ts";
 import { KeptField, readNeeded } from "../supply-form/index.ts";
 import { marketsWords } from "../words/markets.ts";
@@ -21,12 +21,9 @@ export function ShopForm({ shop, onGone }: Props) {
   const markets = book.markets ?? [];
   const currency = markets.find(({ id }) => id === shop.market)?.currency ?? "EUR";
   const keep: Keep = (path, value) => void doAct(editShop(shop, path, value), null);
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
+  const remove = (event: MouseEvent<HTMLElement>) => {
     const told = words.removed(shop.name, pricesFound(book, { shop: shop.id }));
-    if (!(await doAct(removeShop(book, shop), told))) return;
-    onGone();
-    goOn();
+    return thenToHeading(event.currentTarget, () => doAct(removeShop(book, shop), told), onGone);
   };
   return (
     <div className={styles.form}>

@@ -7,7 +7,7 @@ import { Button } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitLogWords } from "../../words/kit-log.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { claimField, sourceOf } from "../view/claims.ts";
 import { valueText } from "../view/conflicts.ts";
 import { ClaimForm } from "./claim-form.tsx";
@@ -70,7 +70,7 @@ type LineProps = Readonly<{
   line: Line;
   claim: Claim;
   onChange: () => void;
-  onRemove: () => Promise<unknown>;
+  onRemove: () => Promise<boolean>;
 }>;
 
 function ClaimLine({ line, claim, onChange, onRemove }: LineProps) {
@@ -87,10 +87,7 @@ function ClaimLine({ line, claim, onChange, onRemove }: LineProps) {
       <Button
         kind="quiet"
         className={styles.change ?? ""}
-        onClick={(event) => {
-          const goOn = headingOf(event.currentTarget);
-          void onRemove().then(goOn);
-        }}
+        onClick={(event) => void thenToHeading(event.currentTarget, onRemove)}
       >
         {kitsWords.prices.remove}
         {name}

@@ -6,7 +6,7 @@ import { Button, Section } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitLogWords } from "../../words/kit-log.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import styles from "./contents.module.css";
 import { ErratumForm } from "./erratum-form.tsx";
 
@@ -79,10 +79,7 @@ function Correction({ kit, erratum, index, onChange }: CorrectionProps) {
         <Button
           kind="quiet"
           className={styles.change ?? ""}
-          onClick={(event) => {
-            const goOn = headingOf(event.currentTarget);
-            void doAct(removeErratum(kit, index)).then(goOn);
-          }}
+          onClick={(event) => void thenToHeading(event.currentTarget, () => doAct(removeErratum(kit, index)))}
         >
           {text.remove}
           {name}

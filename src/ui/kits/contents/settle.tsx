@@ -7,7 +7,7 @@ import { Button, Choice, Field } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitLogWords } from "../../words/kit-log.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { today } from "../today.ts";
 import { claimField, sourceOf } from "../view/claims.ts";
 import { type Conflict, conflictsOf, decidedFor, pathOf, type Saying, valueText } from "../view/conflicts.ts";
@@ -54,8 +54,8 @@ function Open({ kit, line, conflict }: ConflictProps) {
   const chosen = picked === null ? undefined : sayings[Number(picked)];
   const settle = (from: Element) => {
     if (!chosen) return;
-    const goOn = headingOf(from);
-    void doAct(decide(kit, line, pathOf(field), decidedFor(conflict, chosen, reason, today()))).then(goOn);
+    const decided = decidedFor(conflict, chosen, reason, today());
+    void thenToHeading(from, () => doAct(decide(kit, line, pathOf(field), decided)));
   };
   return (
     <div className={styles.conflict}>
@@ -95,10 +95,11 @@ function Settled({ kit, line, conflict: { field, decided } }: ConflictProps) {
       <Button
         kind="quiet"
         className={styles.change ?? ""}
-        onClick={(event) => {
-          const goOn = headingOf(event.currentTarget);
-          void doAct(leaveOpen(kit, line, decided.field ?? field), null).then(goOn);
-        }}
+        onClick={(event) =>
+          void thenToHeading(event.currentTarget, () =>
+            doAct(leaveOpen(kit, line, decided.field ?? field), null),
+          )
+        }
       >
         {text.reopen}
         <span className="visually-hidden">{kitsWords.contents.about(claimField(field))}</span>

@@ -5,7 +5,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Acts, Button, FieldRow } from "../../parts/index.ts";
 import { KeptField, readText, readWhole } from "../../supply-form/index.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { percentText, readPercent } from "../view/line-fields.ts";
 import styles from "./contents.module.css";
 import { Amount, type Keep, Where } from "./tier-parts.tsx";
@@ -17,12 +17,8 @@ type Props = Readonly<{ kit: Kit; tier: Tier; onGone: () => void }>;
 /** Every field of a tier, each kept when it is left. */
 export function TierForm({ kit, tier, onGone }: Props) {
   const keep: Keep = (path, value) => void doAct(editTier(kit, tier, path, value), null);
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
-    if (!(await doAct(removeTier(kit, tier)))) return;
-    onGone();
-    goOn();
-  };
+  const remove = (event: MouseEvent<HTMLElement>) =>
+    thenToHeading(event.currentTarget, () => doAct(removeTier(kit, tier)), onGone);
   return (
     <div className={styles.tierForm}>
       <FieldRow>

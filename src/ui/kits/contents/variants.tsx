@@ -9,7 +9,7 @@ import { useSubmit } from "../../parts/use-submit.ts";
 import { Swatch } from "../../swatch/index.ts";
 import { kitLogWords } from "../../words/kit-log.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { knownNames } from "../view/entry.ts";
 import { factsText } from "../view/line-rows.ts";
 import styles from "./contents.module.css";
@@ -40,7 +40,7 @@ export function Variants({ kit, line }: Props) {
             <Button
               kind="quiet"
               className={styles.change ?? ""}
-              onClick={(event) => void follow(index).then(headingOf(event.currentTarget))}
+              onClick={(event) => void thenToHeading(event.currentTarget, () => follow(index))}
             >
               {text.follow}
               <span className="visually-hidden">{kitsWords.contents.about(supply.name)}</span>
@@ -48,10 +48,9 @@ export function Variants({ kit, line }: Props) {
             <Button
               kind="quiet"
               className={styles.change ?? ""}
-              onClick={(event) => {
-                const goOn = headingOf(event.currentTarget);
-                void doAct(removeVariant(kit, line, index)).then(goOn);
-              }}
+              onClick={(event) =>
+                void thenToHeading(event.currentTarget, () => doAct(removeVariant(kit, line, index)))
+              }
             >
               {text.remove}
               <span className="visually-hidden">{kitsWords.contents.about(supply.name)}</span>

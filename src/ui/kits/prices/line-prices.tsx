@@ -6,7 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Button, Opened, useWhy, WhyButton } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { type FoundRow, foundRows } from "../view/found.ts";
 import type { Figure, MarketPrices } from "../view/prices.ts";
 import { AddPrice, type GoOn } from "./add-price.tsx";
@@ -51,10 +51,8 @@ export function LinePrices({ kit, line, here, all, ...goOn }: Props) {
 function Found({ kit, line, row }: Readonly<{ kit: Kit; line: Line; row: FoundRow }>) {
   const why = useWhy();
   const name = `${row.kind} ${row.price}`;
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
-    if (await doAct(removeEvidence(kit, line, row.evidence))) goOn();
-  };
+  const remove = (event: MouseEvent<HTMLElement>) =>
+    thenToHeading(event.currentTarget, () => doAct(removeEvidence(kit, line, row.evidence)));
   return (
     <li>
       <div className={styles.foundLine}>

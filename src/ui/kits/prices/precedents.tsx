@@ -6,7 +6,7 @@ import { doAct } from "../../app/do-act.ts";
 import { Button } from "../../parts/index.ts";
 import { format } from "../../words/index.ts";
 import { kitsWords } from "../../words/kits.ts";
-import { headingOf } from "../focus-heading.ts";
+import { thenToHeading } from "../focus-heading.ts";
 import { type PrecedentRow, precedentRows } from "../view/precedents.ts";
 import styles from "./prices.module.css";
 
@@ -22,11 +22,11 @@ export function Precedents({ kit, line, market }: Props) {
   const [all, setAll] = useState(false);
   if (rows.length === 0) return null;
   const shown = all ? rows : rows.slice(0, shownFirst);
-  const use = async ({ reference }: PrecedentRow, button: Element) => {
-    const goOn = headingOf(button);
+  const use = ({ reference }: PrecedentRow, button: Element) => {
     const id = newId("e", line.evidence);
     const date = kit.valuedOn ? { date: kit.valuedOn } : {};
-    if (await doAct(addEvidence(kit, line, { id, kind: "precedent", line: reference, ...date }))) goOn();
+    const evidence = { id, kind: "precedent" as const, line: reference, ...date };
+    return thenToHeading(button, () => doAct(addEvidence(kit, line, evidence)));
   };
   return (
     <section aria-label={text.precedents}>

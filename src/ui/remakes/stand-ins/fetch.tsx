@@ -1,7 +1,7 @@
 import { type MouseEvent, useMemo } from "react";
 import type { KitMatch } from "../../../engine/match/index.ts";
 import { useOffer } from "../../app/acts.ts";
-import { headingOf } from "../../kits/focus-heading.ts";
+import { thenToHeading } from "../../kits/focus-heading.ts";
 import { Button, Section, Tick } from "../../parts/index.ts";
 import { actWords } from "../../words/acts.ts";
 import { remakeWords } from "../../words/remakes.ts";
@@ -47,15 +47,12 @@ export function Fetch({
   );
 }
 
-async function markGone(
+const markGone = (
   { id, name }: FetchItem,
   gone: Gone,
   acts: StandInActs,
   event: MouseEvent<HTMLElement>,
-): Promise<void> {
-  const goOn = headingOf(event.currentTarget);
-  if (await acts.gone(id, name, gone)) goOn();
-}
+): Promise<void> => thenToHeading(event.currentTarget, () => acts.gone(id, name, gone));
 
 const Item = ({ item, acts }: Readonly<{ item: FetchItem; acts: StandInActs }>) => (
   <li className={styles.item}>

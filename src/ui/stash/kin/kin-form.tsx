@@ -2,7 +2,7 @@ import type { MouseEvent } from "react";
 import type { Kinship } from "../../../engine/supply/index.ts";
 import { editKinship, removeKinship } from "../../../store/index.ts";
 import { doAct } from "../../app/do-act.ts";
-import { headingOf } from "../../kits/focus-heading.ts";
+import { thenToHeading } from "../../kits/focus-heading.ts";
 import { Acts, Button, DateField, FieldRow, Select } from "../../parts/index.ts";
 import { KeptField, OfferedField, type Offers, readText } from "../../supply-form/index.ts";
 import { kinWords as words } from "../../words/kin.ts";
@@ -16,12 +16,8 @@ type Keep = (path: readonly string[], value: unknown) => void;
 /** Every field of a link, each kept when it is left. */
 export function KinForm({ kinship, offers, onGone }: Props) {
   const keep: Keep = (path, value) => void doAct(editKinship(kinship, path, value), null);
-  const remove = async (event: MouseEvent<HTMLElement>) => {
-    const goOn = headingOf(event.currentTarget);
-    if (!(await doAct(removeKinship(kinship), words.removed))) return;
-    onGone();
-    goOn();
-  };
+  const remove = (event: MouseEvent<HTMLElement>) =>
+    thenToHeading(event.currentTarget, () => doAct(removeKinship(kinship), words.removed), onGone);
   return (
     <div className={styles.form}>
       <FieldRow>
