@@ -1,8 +1,9 @@
-import { startTransition, useEffect, useRef, useState } from "react";
+import { startTransition, useState } from "react";
 import type { ChartReading, Point } from "../../../engine/colour/index.ts";
 import type { Fault } from "../../../engine/record/index.ts";
 import { language } from "../../../store/index.ts";
 import { type ChartReader, type PhotoFault, photoCaps, startChartReader } from "../../../workers/index.ts";
+import { useThread } from "../use-thread.ts";
 import { asked, firstMarks, type Marks, type Size } from "./view/marks.ts";
 
 /** Why a file is not read: what speaks against it as a photo, or that it is gone since it was chosen. */
@@ -35,15 +36,7 @@ const nothingYet: Phase = { at: "choosing", cancelled: null };
 /** A photo of a swatch chart on its way to colours. Its pixels are held by the thread that reads it, and nowhere else. */
 export function useChart() {
   const [phase, setPhase] = useState<Phase>(nothingYet);
-  const reader = useRef<ChartReader | null>(null);
-  const turn = useRef(0);
-  const stop = () => {
-    turn.current += 1;
-    reader.current?.stop();
-    reader.current = null;
-  };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the thread ends with the page
-  useEffect(() => stop, []);
+  const { held: reader, turn, stop } = useThread<ChartReader>();
 
   async function take(file: File): Promise<void> {
     const { name } = file;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import type { Mapping } from "../../../engine/intake/index.ts";
 import { caps } from "../../../engine/intake/index.ts";
 import {
@@ -23,6 +23,7 @@ import { saveFile } from "../../app/save-file.ts";
 import { today } from "../../kits/today.ts";
 import { knownNames } from "../../kits/view/entry.ts";
 import { importWords as words } from "../../words/import.ts";
+import { useThread } from "../use-thread.ts";
 import { homeCurrency } from "../view/options.ts";
 
 type File = Readonly<{ name: string; size: number; arrayBuffer: () => Promise<ArrayBuffer> }>;
@@ -88,15 +89,7 @@ function around() {
 /** A list on its way into the stash: chosen, read, looked over, and added or not. */
 export function useBring() {
   const [phase, setPhase] = useState<Phase>(nothingYet);
-  const reader = useRef<TableReader | null>(null);
-  const turn = useRef(0);
-  const stop = () => {
-    turn.current += 1;
-    reader.current?.stop();
-    reader.current = null;
-  };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the thread ends with the page
-  useEffect(() => stop, []);
+  const { held: reader, turn, next, stop } = useThread<TableReader>();
 
   function ready(name: string): TableReader {
     if (reader.current) return reader.current;
@@ -111,8 +104,7 @@ export function useBring() {
   }
 
   async function readAll(reading: Reading): Promise<void> {
-    turn.current += 1;
-    const mine = turn.current;
+    const mine = next();
     const { ask, heard } = ready(reading.name);
     setPhase({ ...reading, progress: { done: 0, all: reading.opened.sheets[reading.sheet]?.rows ?? 0 } });
     const onProgress = heard((done, all) => {
@@ -128,8 +120,7 @@ export function useBring() {
 
   /** Reads a sheet as it is guessed, or as such a list was read last. */
   async function readSheet(reading: Reading, head?: number | null): Promise<void> {
-    turn.current += 1;
-    const mine = turn.current;
+    const mine = next();
     const home = homeCurrency(useBook.getState().book);
     const guess = await ready(reading.name).ask.guess(reading.sheet, home, language, head);
     if (turn.current !== mine) return;
@@ -141,8 +132,7 @@ export function useBring() {
   }
 
   async function open(name: string, work: (reader: TableReader) => Promise<Opened>): Promise<void> {
-    turn.current += 1;
-    const mine = turn.current;
+    const mine = next();
     setPhase({ at: "opening", name });
     const opened = await work(ready(name));
     if (turn.current !== mine) return;

@@ -3,15 +3,14 @@ import { doublesIn, type Doubles as Group } from "../../../engine/supply/index.t
 import { keepItemsApart, mergeStashItems, useBook } from "../../../store/index.ts";
 import { doAct, doLargeAct } from "../../app/do-act.ts";
 import { Acts, Button, Empty } from "../../parts/index.ts";
-import { Swatch } from "../../swatch/index.ts";
 import { format } from "../../words/index.ts";
 import { tidyWords as words } from "../../words/tidy.ts";
-import { ItemLink } from "../item-link.tsx";
 import { factsText, placeOf } from "../view/known.ts";
 import { byFullness, type Choices, differences, mergedItem } from "../view/merge.ts";
 import { haveText } from "../view/rows.ts";
 import { partsOf } from "../view/unused.ts";
 import { Differing } from "./differing.tsx";
+import { Things } from "./things.tsx";
 import styles from "./tidy.module.css";
 
 /** How many groups are drawn at once. */
@@ -62,30 +61,18 @@ function Pair({ group }: Readonly<{ group: Group }>) {
       <h2 className={styles.groupHead}>
         {first.supply.name} <span className={styles.pale}>{whyText(group)}</span>
       </h2>
-      <ul className={styles.things}>
-        {items.map((item) => (
-          <li key={item.id}>
-            <ItemLink id={item.id} stays={false} className={styles.thing}>
-              <Swatch item={item} width={62} height={44} />
-              <span>
-                {item.supply.name}
-                <span className={styles.more}>
-                  {[
-                    item.supply.maker,
-                    item.supply.line,
-                    item.supply.code,
-                    factsText(item.supply),
-                    placeOf(item),
-                    words.owned(haveText(item)),
-                  ]
-                    .filter(Boolean)
-                    .join(", ")}
-                </span>
-              </span>
-            </ItemLink>
-          </li>
-        ))}
-      </ul>
+      <Things
+        items={items}
+        swatch={{ width: 62, height: 44 }}
+        facts={(item) => [
+          item.supply.maker,
+          item.supply.line,
+          item.supply.code,
+          factsText(item.supply),
+          placeOf(item),
+          words.owned(haveText(item)),
+        ]}
+      />
       {differing.map((difference) => (
         <Differing
           key={difference.field}

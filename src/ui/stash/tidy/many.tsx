@@ -4,12 +4,11 @@ import { type Alike, manyAlike } from "../../../engine/supply/index.ts";
 import { stockOf, useBook } from "../../../store/index.ts";
 import { Button, Empty } from "../../parts/index.ts";
 import { usePrinting } from "../../parts/use-printing.ts";
-import { Swatch } from "../../swatch/index.ts";
 import { plainName } from "../../words/engine/colour.ts";
 import { format } from "../../words/index.ts";
 import { stashWords } from "../../words/stash.ts";
 import { tidyWords as words } from "../../words/tidy.ts";
-import { ItemLink } from "../item-link.tsx";
+import { Things } from "./things.tsx";
 import styles from "./tidy.module.css";
 
 /** How many groups are drawn at once. */
@@ -59,23 +58,11 @@ function Group({ group: { items, middle, lab } }: Readonly<{ group: Alike }>) {
             .join(", ")}
         </span>
       </h2>
-      <ul className={styles.things}>
-        {items.map((item) => (
-          <li key={item.id}>
-            <ItemLink id={item.id} stays={false} className={styles.thing}>
-              <Swatch item={item} width={44} height={30} />
-              <span>
-                {item.supply.name}
-                <span className={styles.more}>
-                  {[item.supply.maker, item.place, words.owned(format.count(stockOf(item, "owned")))]
-                    .filter(Boolean)
-                    .join(", ")}
-                </span>
-              </span>
-            </ItemLink>
-          </li>
-        ))}
-      </ul>
+      <Things
+        items={items}
+        swatch={{ width: 44, height: 30 }}
+        facts={(item) => [item.supply.maker, item.place, words.owned(format.count(stockOf(item, "owned")))]}
+      />
     </li>
   );
 }
