@@ -106,7 +106,8 @@ test("held before the camera it is read, and the camera is off once it is, and o
     );
   await open(page, address);
   await page.getByRole("button", { name: "Use the camera" }).click();
-  await expect(page.getByText(`Nothing of yours has ${code}`)).toBeVisible();
+  // A browser of its own has to start, and then its camera: on a busy machine that takes longer than a page does.
+  await expect(page.getByText(`Nothing of yours has ${code}`)).toBeVisible({ timeout: 25_000 });
   await expect(page.getByLabel("What the camera sees")).toHaveCount(0);
   expect(await areOff()).toEqual([true]);
 
