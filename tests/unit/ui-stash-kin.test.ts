@@ -119,9 +119,13 @@ describe("what is likely of a supply", () => {
   it("is open where maker or line is, where few agree, and for another family", () => {
     expect(likely({ ...supply, line: null }, "ml")).toBeNull();
     expect(likely({ ...supply, family: "ink" }, "ml")).toBeNull();
-    const two = ["a", "b"].map((id, at) => ({ id, supply: { ...supply, traits: { ml: 14 + at } } }));
-    expect(
-      offersIn({ format: "understudy-workbook", version: 1, stash: two }).likely(supply, "ml"),
-    ).toBeNull();
+    const of = (mls: readonly number[]) =>
+      offersIn({
+        format: "understudy-workbook",
+        version: 1,
+        stash: mls.map((ml, at) => ({ id: `st-${at}`, supply: { ...supply, traits: { ml } } })),
+      }).likely(supply, "ml");
+    expect([of([14, 15]), of([14, 14, 15, 15])]).toEqual([null, null]);
+    expect(of([14, 14, 15])).toEqual({ value: 14, count: 2 });
   });
 });

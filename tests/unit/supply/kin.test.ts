@@ -40,6 +40,7 @@ describe("sidesOf", () => {
       ["b"],
     ],
     ["a line linked with itself", { ...lines, b: lines.a }, paint("Fjällbrand", "Älv", "7"), ["a", "b"]],
+    ["and no number but that", { ...single, b: lines.b }, paint("Kvist", "Ström", "13"), []],
     ["another line", lines, paint("Kvist", "Älv", "7"), []],
     ["nobody's", { id: "ki", kind: "twin" as const, a: {}, b: {} }, paint("", "", "7"), []],
   ])("%s", (_, kinship, supply, sides) => {
