@@ -8,10 +8,10 @@ export const tidyWords = {
     low: "Running low and used up",
   },
   leads: {
-    doubles: "These may be one thing entered twice.",
-    unused: "No remake of the last year has used these.",
-    many: "These colours are owned many times over.",
-    low: "These run low, are used up or have dried out.",
+    doubles: "What may be one thing, entered twice.",
+    unused: "What no remake of the last year has used.",
+    many: "Colours that are owned many times over.",
+    low: "What runs low, is used up or has dried out.",
   },
   leadsMore: {
     doubles: "Make one of them, or say that they are not the same; you are not asked again.",

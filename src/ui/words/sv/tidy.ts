@@ -10,10 +10,10 @@ export const tidyWords: typeof en = {
     low: "Snart slut och slut",
   },
   leads: {
-    doubles: "Det här kan vara en och samma sak som kommit in två gånger.",
-    unused: "Inget omtag det senaste året har använt det här.",
-    many: "De här färgerna har du många gånger om.",
-    low: "Det här är snart slut, slut eller uttorkat.",
+    doubles: "Det som kan vara en och samma sak, inkommen två gånger.",
+    unused: "Det som inget omtag det senaste året har använt.",
+    many: "Färger som du har många gånger om.",
+    low: "Det som snart är slut, är slut eller har torkat ut.",
   },
   leadsMore: {
     doubles: "Gör en sak av dem, eller säg att de inte är samma; då får du inte frågan igen.",
